@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: MIT
+// The classes: readings, numbers with doubt, rulebooks, verdicts.
+#include <pybind11/stl.h>
+#include "door.hpp"
+#include <makegood/rules/all.hpp>
+
+namespace py = pybind11;
+using namespace pybind11::literals;
+
+namespace makegood::python {
+
+document::value from_python(py::handle h, int depth) {
+  if (depth > 60) throw range_error("a document is nested too deeply");
+  if (h.is_none()) return nullptr;
+  if (py::isinstance<py::bool_>(h)) return h.cast<bool>();
+  if (py::isinstance<py::float_>(h)) return h.cast<double>();
+  if (py::isinstance<py::int_>(h)) {
+    const double x = PyLong_AsDouble(h.ptr());
+    if (x == -1.0 && PyErr_Occurred()) {
+      PyErr_Clear();
+      return no_number;
+    }
+    return x;
+  }
+  if (py::isinstance<py::str>(h)) return h.cast<std::string>();
+  if (py::isinstance<py::dict>(h)) {
+    document::object o;
+    for (auto item : py::reinterpret_borrow<py::dict>(h)) {
+      if (!py::isinstance<py::str>(item.first)) throw range_error("the names of an object are texts");
+      o.set(item.first.cast<std::string>(), from_python(item.second, depth + 1));
+    }
+    return o;
+  }
+  if (py::isinstance<py::list>(h) || py::isinstance<py::tuple>(h)) {
+    document::array a;
+    for (auto item : h) a.push_back(from_python(item, depth + 1));
+    return a;
+  }
+  if (py::hasattr(h, "tolist")) return from_python(h.attr("tolist")(), depth + 1);  // NumPy scalars and arrays
+  throw py::type_error("a document holds None, bool, int, float, str, list and dict, not " + std::string(Py_TYPE(h.ptr())->tp_name));
+}
+
+py::object to_python(const document::value& v) {
+  if (v.is_null()) return py::none();
+  if (const auto* b = v.as<bool>()) return py::bool_(*b);
+  if (const auto* x = v.as<double>()) return py::float_(*x);
+  if (const auto* t = v.as<std::string>()) return py::str(*t);
+  if (const auto* a = v.as<document::array>()) {
+    py::list l;
+    for (const auto& item : *a) l.append(to_python(item));
+    return l;
+  }
+  py::dict d;
+  for (const auto& [name, item] : v.as<document::object>()->fields) d[py::str(name)] = to_python(item);
+  return d;
+}
+
+given given_from(py::handle h) {
+  if (py::isinstance<measured>(h)) return h.cast<measured>();
+  if (py::isinstance<reading>(h)) return h.cast<reading>();
+  if (py::isinstance<py::str>(h)) return h.cast<std::string>();
+  if (h.is_none()) return reading::not_measured();
+  if (py::isinstance<py::bool_>(h) || PyComplex_Check(h.ptr()) || PyBytes_Check(h.ptr()))
+    throw py::type_error("an argument of a check is a number, a Measured, a Reading or a text, not " + std::string(Py_TYPE(h.ptr())->tp_name));
+  if (py::isinstance<py::dict>(h)) return reading_from(from_python(h));
+  const double x = PyFloat_AsDouble(h.ptr());
+  if (x == -1.0 && PyErr_Occurred()) throw py::error_already_set();
+  return x;
+}
+
+rulebook rulebook_from(py::handle h) {
+  if (h.is_none()) return {};
+  if (py::isinstance<py::str>(h)) return rules::find(h.cast<std::string>());
+  if (py::isinstance<rulebook>(h)) return h.cast<rulebook>();
+  throw py::type_error("rulebook is an id such as \"bs7671:2018+a2\" or a Rulebook, not " + std::string(Py_TYPE(h.ptr())->tp_name));
+}
+
+namespace {
+const char* state_name(reading::state s) {
+  constexpr const char* names[] = {"value", "above", "below", "no_trip", "not_measured", "pending"};
+  return names[static_cast<std::size_t>(s)];
+}
+py::object number_or_none(double x) { return is_nan(x) ? py::object(py::none()) : py::object(py::float_(x)); }
+comparator comparator_from(const std::string& t) {
+  if (t == "<=" || t == "≤") return comparator::at_most;
+  if (t == "<") return comparator::below;
+  if (t == ">=" || t == "≥") return comparator::at_least;
+  if (t == ">") return comparator::above;
+  if (t == "within") return comparator::within;
+  throw range_error("a comparator is one of <=, <, >=, >, within; not \"" + t + "\"");
+}
+}  // namespace
+
+void add_classes(py::module_& m) {
+  py::class_<measured>(m, "Measured", "A number with its named error sources; goes into every formula and check and comes out again.")
+      .def(py::init([](double value, double u, std::string source) {
+             if (is_nan(value)) throw range_error("Measured: value is not a number");
+             if (!(u >= 0.0) || is_nan(u)) throw range_error("Measured: standard_uncertainty must be 0 or more");
+             return u > 0.0 ? measured(value, u, std::move(source)) : measured(value);
+           }),
+           "value"_a, "standard_uncertainty"_a, "source"_a = "stated")
+      .def_static("exact", [](double value) { return measured::exact(value); }, "value"_a, "A number without doubt, said by name.")
+      .def_readonly("value", &measured::value)
+      .def_property_readonly("standard_uncertainty", &measured::standard_uncertainty)
+      .def_property_readonly("expanded_uncertainty", [](const measured& x) { return 2.0 * x.standard_uncertainty(); }, "k = 2")
+      .def_property_readonly("sources", [](const measured& x) {
+        py::dict d;
+        for (const auto& p : x.parts) d[py::str(p.source)] = p.u;
+        return d;
+      })
+      .def_readonly("assumed", &measured::assumed)
+      .def("__repr__", [](const measured& x) {
+        return "Measured(" + number_text(x.value, 8) + ", standard_uncertainty=" + number_text(x.standard_uncertainty(), 3) + ")";
+      });
+
+  py::class_<accuracy>(m, "Accuracy", "What is stated of one function of an instrument: limits of error, or U with its coverage factor.")
+      .def(py::init([](double percent, double counts, double resolution, double limit, double u, double k) {
+             for (double x : {percent, counts, resolution, limit, u, k})
+               if (!(x >= 0.0) || is_nan(x)) throw range_error("Accuracy: every part must be 0 or more");
+             return accuracy{percent, counts, resolution, limit, u, k};
+           }),
+           "percent"_a = 0.0, "counts"_a = 0.0, "resolution"_a = 0.0, "limit"_a = 0.0, "standard_uncertainty"_a = 0.0, "coverage_factor"_a = 0.0)
+      .def_readonly("percent", &accuracy::percent)
+      .def_readonly("counts", &accuracy::counts)
+      .def_readonly("resolution", &accuracy::resolution)
+      .def_readonly("limit", &accuracy::limit)
+      .def_readonly("standard_uncertainty", &accuracy::standard_uncertainty)
+      .def_readonly("coverage_factor", &accuracy::coverage_factor);
+
+  py::class_<reading>(m, "Reading", "A reading as taken: a value, above or below the range, no trip, not measured, pending.")
+      .def(py::init([](double value, std::optional<accuracy> a, std::string instrument) {
+             reading r(value);
+             r.statement = a;
+             r.instrument = std::move(instrument);
+             return r;
+           }),
+           "value"_a, "accuracy"_a = py::none(), "instrument"_a = "")
+      .def_static("above", &reading::above, "limit"_a)
+      .def_static("below", &reading::below, "limit"_a)
+      .def_static("no_trip", &reading::no_trip)
+      .def_static("not_measured", &reading::not_measured)
+      .def_static("pending", &reading::pending)
+      .def_property_readonly("state", [](const reading& r) { return state_name(r.is); })
+      .def_property_readonly("number", [](const reading& r) { return number_or_none(r.number); })
+      .def_readonly("instrument", &reading::instrument)
+      .def("__repr__", [](const reading& r) {
+        return "Reading(" + std::string(state_name(r.is)) + (r.has_number() ? " " + number_text(r.number) : "") + ")";
+      });
+
+  py::class_<rulebook>(m, "Rulebook", "Limits as data, with edition and clause. Rulebook(\"bs7671:2018+a2,england-adf-2021\")")
+      .def(py::init([](const std::string& ids) { return rules::find(ids); }), "ids"_a)
+      .def_property_readonly("id", &rulebook::id)
+      .def("override", [](const rulebook& b, std::string name, std::string limit, std::string condition, const std::string& compare,
+                          std::vector<double> numbers, std::string reason_) {
+             rule_override o{std::move(name), std::move(limit), std::move(condition), comparator_from(compare), {}, std::move(reason_)};
+             if (numbers.size() > o.numbers.size()) throw range_error("override: at most four numbers");
+             for (std::size_t i = 0; i < numbers.size(); ++i) o.numbers[i] = numbers[i];
+             return b.with(o);
+           },
+           "name"_a, "limit"_a, "condition"_a, "comparator"_a, "numbers"_a, "reason"_a,
+           "A derived book with one named change; the change appears in every verdict that it touches.")
+      .def("rows", [](const rulebook& b) {
+        py::list l;
+        for (const auto* t : b.tables())
+          for (const auto& r : t->rules)
+            l.append(py::dict("book"_a = t->id, "edition"_a = t->edition, "limit"_a = r.limit, "condition"_a = r.condition,
+                              "comparator"_a = comparator_text(r.compare), "numbers"_a = r.numbers, "source"_a = r.from.title,
+                              "clause"_a = r.from.clause, "grade"_a = r.from.grade, "text"_a = r.text));
+        return l;
+      })
+      .def("__repr__", [](const rulebook& b) { return "Rulebook(\"" + b.id() + "\")"; });
+  m.def("rulebooks", [] {
+    py::list l;
+    for (const auto* t : rules::all)
+      l.append(py::dict("id"_a = t->id, "title"_a = t->title, "jurisdiction"_a = t->jurisdiction, "edition"_a = t->edition, "date"_a = t->date));
+    return l;
+  }, "The rulebooks that the library ships.");
+
+  py::class_<verdict>(m, "Verdict", "The outcome of a check: pass, fail or undecided with a reason; value, limit, margin, doubt, source, working.")
+      .def_property_readonly("outcome", [](const verdict& v) { return outcome_text(v.outcome); })
+      .def_property_readonly("reason", [](const verdict& v) { return reason_text(v.reason); })
+      .def_property_readonly("plain", [](const verdict& v) { return is_nan(v.value) ? std::string_view() : outcome_text(v.plain); })
+      .def_readonly("detail", &verdict::detail)
+      .def_property_readonly("value", [](const verdict& v) { return number_or_none(v.value); })
+      .def_property_readonly("limit", [](const verdict& v) { return number_or_none(v.limit()); })
+      .def_property_readonly("lower", [](const verdict& v) { return number_or_none(v.lower); })
+      .def_property_readonly("upper", [](const verdict& v) { return number_or_none(v.upper); })
+      .def_property_readonly("margin", [](const verdict& v) { return number_or_none(v.margin); })
+      .def_property_readonly("probability", [](const verdict& v) { return number_or_none(v.probability); })
+      .def_property_readonly("comparator", [](const verdict& v) { return comparator_text(v.compare); })
+      .def_readonly("standard_uncertainty", &verdict::standard_uncertainty)
+      .def_readonly("expanded_uncertainty", &verdict::expanded_uncertainty)
+      .def_readonly("assumed", &verdict::assumed)
+      .def_readonly("censored", &verdict::censored)
+      .def_readonly("settle", &verdict::settle)
+      .def_readonly("unit", &verdict::unit)
+      .def_readonly("caution", &verdict::caution)
+      .def_readonly("check", &verdict::check)
+      .def_readonly("rulebook", &verdict::rulebook)
+      .def_readonly("overrides", &verdict::overrides)
+      .def_property_readonly("source", [](const verdict& v) {
+        return v.source_title + (v.source_clause.empty() ? "" : ", " + v.source_clause);
+      })
+      .def_readonly("grade", &verdict::source_grade)
+      .def("worked", [](const verdict& v) { return to_python(*to_document(v).as<document::object>()->find("steps")); })
+      .def("to_dict", [](const verdict& v) { return to_python(to_document(v)); })
+      .def("__bool__", [](const verdict&) -> bool {
+        throw py::type_error("a verdict has three outcomes and no truth value: compare .outcome with \"pass\", \"fail\" or \"undecided\"");
+      })
+      .def("__repr__", [](const verdict& v) {
+        std::string text = "Verdict(" + v.check + ": " + std::string(outcome_text(v.outcome));
+        if (v.reason != reason::none) text += ", " + std::string(reason_text(v.reason));
+        if (!is_nan(v.value)) text += ", " + quantity_text(v.value, v.unit, 5);
+        if (!is_nan(v.limit())) text += " " + std::string(comparator_text(v.compare)) + " " + quantity_text(v.limit(), v.unit, 5);
+        return text + ")";
+      });
+}
+
+}  // namespace makegood::python

@@ -1,0 +1,587 @@
+// SPDX-License-Identifier: MIT
+// Fast call by the C API: plain numbers, by position or keyword, without an exception crossing the border.
+// Everything else (arrays, Measured, readings) goes to makegood._slow, which knows NumPy; a ufunc is made on first use.
+#include "door.hpp"
+#include <structmember.h>
+#include <cfenv>
+#include <new>
+#define PY_ARRAY_UNIQUE_SYMBOL makegood_array_api
+#define PY_UFUNC_UNIQUE_SYMBOL makegood_ufunc_api
+#include <numpy/ndarrayobject.h>
+#include <numpy/ufuncobject.h>
+
+namespace py = pybind11;
+
+namespace makegood::python {
+
+namespace {
+
+errors the_errors;
+constexpr std::size_t most_arguments = 12;
+
+struct loop_data {
+  const entry* what;
+  bool nan_for_errors;
+};
+
+struct door {
+  PyObject_HEAD
+  vectorcallfunc vectorcall;
+  const entry* what;
+  PyObject* names;        // tuple of interned argument names
+  PyObject* ufuncs[2];    // raising, NaN for errors
+  loop_data loops[2];
+  std::size_t required;
+};
+
+PyObject* slow_function(const char* name) {
+  PyObject* module = PyImport_ImportModule("makegood._slow");
+  if (!module) return nullptr;
+  PyObject* f = PyObject_GetAttrString(module, name);
+  Py_DECREF(module);
+  return f;
+}
+
+PyObject* raise_fault(const door* d, fault why, const double* x) {
+  const std::string text = d->what->formula.refusal(d->what->formula.self, why, x);
+  PyErr_SetString(why.kind == fault::what::relation ? the_errors.relation : the_errors.range, text.c_str());
+  return nullptr;
+}
+
+enum class taken { number, other, refused };
+
+void refuse_type(const door* d, std::size_t i, PyObject* o) {
+  const argument& a = d->what->args()[i];
+  if (a.table) {
+    PyErr_Format(PyExc_TypeError, "%s: %s must be one of %s, not %.100s", std::string(d->what->name()).c_str(),
+                 std::string(a.name).c_str(), detail::keys_text(*a.table).c_str(), Py_TYPE(o)->tp_name);
+  } else {
+    const std::string unit = a.unit.symbol.empty() ? std::string() : " in " + std::string(a.unit.symbol);
+    PyErr_Format(PyExc_TypeError, "%s: %s must be a number%s, not %.100s", std::string(d->what->name()).c_str(),
+                 std::string(a.name).c_str(), unit.c_str(), Py_TYPE(o)->tp_name);
+  }
+}
+
+/// A plain number or a known word; other: an array, a Measured ... ; refused: a Python error is set.
+taken take(const door* d, std::size_t i, PyObject* o, double* x) {
+  const argument& a = d->what->args()[i];
+  if (PyFloat_CheckExact(o) && !a.table) {
+    *x = PyFloat_AS_DOUBLE(o);
+    return taken::number;
+  }
+  if (a.table) {
+    if (!PyUnicode_Check(o)) return taken::other;
+    Py_ssize_t size = 0;
+    const char* text = PyUnicode_AsUTF8AndSize(o, &size);
+    if (!text) return taken::refused;
+    const std::string_view key(text, static_cast<std::size_t>(size));
+    const int row = a.table->find(key);
+    if (row < 0) {
+      PyErr_Format(the_errors.range, "%s: %s = \"%.100s\" is not one of %s", std::string(d->what->name()).c_str(),
+                   std::string(a.name).c_str(), text, detail::keys_text(*a.table).c_str());
+      return taken::refused;
+    }
+    *x = row;
+    return taken::number;
+  }
+  if (PyBool_Check(o) || o == Py_None || PyUnicode_Check(o) || PyBytes_Check(o) || PyByteArray_Check(o) || PyComplex_Check(o)) {
+    refuse_type(d, i, o);
+    return taken::refused;
+  }
+  if (PyLong_Check(o)) {
+    *x = PyLong_AsDouble(o);
+    if (*x == -1.0 && PyErr_Occurred()) {
+      PyErr_Clear();
+      PyErr_Format(the_errors.range, "%s: %s is too large a number", std::string(d->what->name()).c_str(), std::string(a.name).c_str());
+      return taken::refused;
+    }
+    return taken::number;
+  }
+  if (PyFloat_Check(o)) {
+    *x = PyFloat_AS_DOUBLE(o);
+    return taken::number;
+  }
+  return taken::other;
+}
+
+/// The position of a keyword among the arguments, or -1.
+Py_ssize_t position(const door* d, PyObject* keyword) {
+  const Py_ssize_t n = PyTuple_GET_SIZE(d->names);
+  for (Py_ssize_t i = 0; i < n; ++i)
+    if (PyTuple_GET_ITEM(d->names, i) == keyword) return i;
+  for (Py_ssize_t i = 0; i < n; ++i) {
+    const int same = PyObject_RichCompareBool(PyTuple_GET_ITEM(d->names, i), keyword, Py_EQ);
+    if (same != 0) return same > 0 ? i : -2;
+  }
+  return -1;
+}
+
+PyObject* call_slow(door* d, PyObject* const* args, std::size_t nargsf, PyObject* kwnames) {
+  const Py_ssize_t n = PyVectorcall_NARGS(nargsf);
+  const Py_ssize_t k = kwnames ? PyTuple_GET_SIZE(kwnames) : 0;
+  PyObject* f = slow_function("call");
+  if (!f) return nullptr;
+  PyObject* positional = PyTuple_New(n);
+  PyObject* named = PyDict_New();
+  PyObject* result = nullptr;
+  if (positional && named) {
+    for (Py_ssize_t i = 0; i < n; ++i) PyTuple_SET_ITEM(positional, i, Py_NewRef(args[i]));
+    bool good = true;
+    for (Py_ssize_t i = 0; i < k && good; ++i) good = PyDict_SetItem(named, PyTuple_GET_ITEM(kwnames, i), args[n + i]) == 0;
+    if (good) result = PyObject_CallFunctionObjArgs(f, reinterpret_cast<PyObject*>(d), positional, named, nullptr);
+  }
+  Py_XDECREF(positional);
+  Py_XDECREF(named);
+  Py_DECREF(f);
+  return result;
+}
+
+PyObject* call(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObject* kwnames) {
+  auto* d = reinterpret_cast<door*>(self);
+  if (d->what->is != entry::what::formula) return call_slow(d, args, nargsf, kwnames);
+  const std::size_t count = d->what->formula.args.size();
+  const auto n = static_cast<std::size_t>(PyVectorcall_NARGS(nargsf));
+  double x[most_arguments];
+  unsigned set = 0;
+  if (n > count) {
+    PyErr_Format(PyExc_TypeError, "%s() takes at most %zu arguments (%zu given)", std::string(d->what->name()).c_str(), count, n);
+    return nullptr;
+  }
+  for (std::size_t i = 0; i < n; ++i) {
+    const taken t = take(d, i, args[i], &x[i]);
+    if (t == taken::refused) return nullptr;
+    if (t == taken::other) return call_slow(d, args, nargsf, kwnames);
+    set |= 1u << i;
+  }
+  if (kwnames) {
+    const Py_ssize_t k = PyTuple_GET_SIZE(kwnames);
+    for (Py_ssize_t j = 0; j < k; ++j) {
+      PyObject* keyword = PyTuple_GET_ITEM(kwnames, j);
+      const Py_ssize_t p = position(d, keyword);
+      if (p == -2) return nullptr;
+      if (p < 0) return call_slow(d, args, nargsf, kwnames);  // out=, where=, errors= ... or a misspelt name
+      const auto i = static_cast<std::size_t>(p);
+      if (set & (1u << i)) {
+        PyErr_Format(PyExc_TypeError, "%s() got multiple values for argument '%U'", std::string(d->what->name()).c_str(), keyword);
+        return nullptr;
+      }
+      const taken t = take(d, i, args[n + static_cast<std::size_t>(j)], &x[i]);
+      if (t == taken::refused) return nullptr;
+      if (t == taken::other) return call_slow(d, args, nargsf, kwnames);
+      set |= 1u << i;
+    }
+  }
+  const auto& info = d->what->formula;
+  for (std::size_t i = 0; i < count; ++i) {
+    if (set & (1u << i)) continue;
+    if (!info.args[i].optional) {
+      PyErr_Format(PyExc_TypeError, "%s() missing argument '%s'", std::string(d->what->name()).c_str(), std::string(info.args[i].name).c_str());
+      return nullptr;
+    }
+    x[i] = info.args[i].fallback;
+  }
+  if (const fault bad = info.check(info.self, x)) return raise_fault(d, bad, x);
+  const double y = info.value(info.self, x);
+  if (!is_finite(y)) return raise_fault(d, {fault::what::no_result, -1}, x);
+  return PyFloat_FromDouble(y);
+}
+
+// ---- ufunc ----------------------------------------------------------------------------------------------------------
+
+void loop(char** data, const npy_intp* dimensions, const npy_intp* steps, void* extra) {
+  const auto* l = static_cast<const loop_data*>(extra);
+  const auto& info = l->what->formula;
+  const npy_intp refused = info.batch(info.self, data, steps, dimensions[0], l->nan_for_errors);
+  std::feclearexcept(FE_ALL_EXCEPT);  // a row that was not measured is no floating-point event
+  if (refused >= 0) {
+    NPY_ALLOW_C_API_DEF
+    NPY_ALLOW_C_API;
+    if (!PyErr_Occurred()) {
+      std::vector<double> x;
+      for (std::size_t a = 0; a < info.args.size(); ++a)
+        x.push_back(*reinterpret_cast<const double*>(data[a] + refused * steps[a]));
+      fault why = info.check(info.self, x.data());
+      if (!why) why = {fault::what::no_result, -1};
+      std::string text = info.refusal(info.self, why, x.data());
+      text += " (element " + std::to_string(refused) + " of the part of the array in hand; errors=\"nan\" gives NaN instead)";
+      PyErr_SetString(why.kind == fault::what::relation ? the_errors.relation : the_errors.range, text.c_str());
+    }
+    NPY_DISABLE_C_API;
+  }
+}
+
+bool import_numpy() {
+  static bool done = false;
+  if (done) return true;
+  if (_import_array() < 0 || _import_umath() < 0) return false;
+  done = true;
+  return true;
+}
+
+PyUFuncGenericFunction the_loops[] = {loop};
+char the_types[most_arguments + 1];
+
+PyObject* ufunc(door* d, bool nan_for_errors) {
+  PyObject*& u = d->ufuncs[nan_for_errors];
+  if (!u) {
+    if (!import_numpy()) return nullptr;
+    for (char& t : the_types) t = NPY_DOUBLE;
+    d->loops[nan_for_errors] = {d->what, nan_for_errors};
+    static void* data_slots[2 * 512];
+    static std::size_t used = 0;
+    if (used >= 2 * 512) {
+      PyErr_SetString(PyExc_RuntimeError, "too many ufuncs");
+      return nullptr;
+    }
+    void** slot = &data_slots[used++];
+    *slot = &d->loops[nan_for_errors];
+    u = PyUFunc_FromFuncAndData(the_loops, slot, the_types, 1, static_cast<int>(d->what->formula.args.size()), 1, PyUFunc_None,
+                                d->what->formula.result.name.data(), d->what->formula.result.summary.data(), 0);
+  }
+  return u;
+}
+
+// ---- attributes and methods -----------------------------------------------------------------------------------------
+
+std::string signature_text(const entry& e, bool for_python) {
+  std::string text = for_python ? "(" : std::string(e.name()) + "(";
+  if (e.is == entry::what::model) {
+    for (const auto& a : e.model.args) text += (text.back() == '(' ? "" : ", ") + std::string(a.name) + (a.optional ? "=None" : "");
+    return text + ")";
+  }
+  bool rulebook_said = e.is != entry::what::check;
+  for (const auto& a : e.args()) {
+    if (a.optional && !rulebook_said) {
+      text += text.back() == '(' ? "rulebook" : ", rulebook";
+      if (e.check.limit_id.empty()) text += "=None";
+      rulebook_said = true;
+    }
+    text += (text.back() == '(' ? "" : ", ") + std::string(a.name);
+    if (a.optional)
+      text += a.table ? "=\"" + std::string(a.table->rows[static_cast<std::size_t>(a.fallback)].key) + "\"" : "=" + number_text(a.fallback);
+  }
+  if (!rulebook_said) text += std::string(text.back() == '(' ? "rulebook" : ", rulebook") + (e.check.limit_id.empty() ? "=None" : "");
+  return text + ")";
+}
+
+std::string help_text(const entry& e) {
+  const auto d = describe(e);
+  const auto& o = *d.as<document::object>();
+  std::string text = std::string(e.summary()) + "\n\n";
+  if (e.is == entry::what::model) {
+    for (const auto& a : e.model.args) text += "    " + std::string(a.name) + " (" + std::string(a.type) + "): " + std::string(a.text) + "\n";
+  } else {
+    for (const auto& a : e.args()) {
+      text += "    " + std::string(a.name) + ": " + std::string(a.text);
+      if (a.table) text += "; one of " + detail::keys_text(*a.table);
+      else
+        text += " [" + std::string(a.unit.symbol.empty() ? "1" : a.unit.symbol) + "], " + (a.permitted.low_open ? "above " : "from ") +
+                number_text(a.permitted.low) + " to " + number_text(a.permitted.high);
+      text += "\n";
+    }
+    const out& r = e.is == entry::what::formula ? e.formula.result : e.check.result;
+    text += std::string("\nReturns ") + (e.is == entry::what::check ? "a Verdict; its value is in " : "") +
+            std::string(r.unit.symbol.empty() ? "1 (no unit)" : r.unit.symbol) + ".\n";
+  }
+  if (e.is == entry::what::formula) {
+    if (!e.formula.about.accuracy.empty()) text += "Accuracy: " + std::string(e.formula.about.accuracy) + ".\n";
+    if (!e.formula.about.degenerate.empty()) text += "At the edges: " + std::string(e.formula.about.degenerate) + ".\n";
+  }
+  if (e.is == entry::what::check) text += "Caution: " + std::string(e.check.caution) + "\n";
+  if (!e.from().title.empty())
+    text += "Source: " + std::string(e.from().title) + (e.from().clause.empty() ? "" : ", " + std::string(e.from().clause)) + " (" + std::string(e.from().grade) + ").\n";
+  const proof p = proved(e);
+  text += p.seen > 0 ? "Held against " + std::to_string(p.seen) + " published values.\n" : "unproved: no published value holds it yet.\n";
+  (void)o;
+  return text;
+}
+
+PyObject* unicode(std::string_view text) { return PyUnicode_FromStringAndSize(text.data(), static_cast<Py_ssize_t>(text.size())); }
+door* self_of(PyObject* o) { return reinterpret_cast<door*>(o); }
+
+PyObject* get_name(PyObject* o, void*) { return unicode(self_of(o)->what->name()); }
+PyObject* get_module(PyObject* o, void*) { return unicode("makegood." + std::string(self_of(o)->what->subject)); }
+PyObject* get_doc(PyObject* o, void*) { return unicode(signature_text(*self_of(o)->what, false) + "\n\n" + help_text(*self_of(o)->what)); }
+PyObject* get_text_signature(PyObject* o, void*) { return unicode(signature_text(*self_of(o)->what, true)); }
+PyObject* get_kind(PyObject* o, void*) {
+  const auto is = self_of(o)->what->is;
+  return unicode(is == entry::what::formula ? "formula" : is == entry::what::check ? "check" : "model");
+}
+PyObject* get_argument_names(PyObject* o, void*) { return Py_NewRef(self_of(o)->names); }
+PyObject* get_signature(PyObject* o, void*) {
+  PyObject* f = slow_function("signature");
+  if (!f) return nullptr;
+  PyObject* r = PyObject_CallFunctionObjArgs(f, o, nullptr);
+  Py_DECREF(f);
+  return r;
+}
+PyObject* repr(PyObject* o) {
+  const auto& e = *self_of(o)->what;
+  return unicode("<makegood " + std::string(e.is == entry::what::formula ? "formula " : e.is == entry::what::check ? "check " : "model ") +
+                 std::string(e.subject) + "." + signature_text(e, false) + ">");
+}
+
+/// Runs C++ that may throw, and turns what it throws into a Python error.
+template <class F>
+PyObject* guarded(F f) {
+  try {
+    return f();
+  } catch (py::error_already_set& e) {
+    e.restore();
+  } catch (const range_error& e) {
+    PyErr_SetString(the_errors.range, e.what());
+  } catch (const relation_error& e) {
+    PyErr_SetString(the_errors.relation, e.what());
+  } catch (const rule_error& e) {
+    PyErr_SetString(the_errors.rule, e.what());
+  } catch (const convergence_error& e) {
+    PyErr_SetString(the_errors.convergence, e.what());
+  } catch (const std::bad_alloc&) {
+    PyErr_NoMemory();
+  } catch (const std::exception& e) {
+    PyErr_SetString(the_errors.base, e.what());
+  }
+  return nullptr;
+}
+
+PyObject* method_describe(PyObject* o, PyObject*) {
+  return guarded([&] { return to_python(describe(*self_of(o)->what)).release().ptr(); });
+}
+PyObject* method_get_ufunc(PyObject* o, PyObject* args) {
+  int nan_for_errors = 0;
+  if (!PyArg_ParseTuple(args, "p", &nan_for_errors)) return nullptr;
+  if (self_of(o)->what->is != entry::what::formula) {
+    PyErr_SetString(PyExc_TypeError, "only a formula has a ufunc");
+    return nullptr;
+  }
+  return Py_XNewRef(ufunc(self_of(o), nan_for_errors != 0));
+}
+/// _evaluate(what, list of numbers): worked steps, sensitivities, or the value with uncertainty of a formula.
+std::vector<double> plain_numbers(PyObject* list) {
+  std::vector<double> x;
+  for (auto item : py::reinterpret_borrow<py::sequence>(list)) x.push_back(item.cast<double>());
+  return x;
+}
+void demand(const formula_info& f, const std::vector<double>& x) {
+  if (const fault bad = f.check(f.self, x.data())) {
+    const std::string text = f.refusal(f.self, bad, x.data());
+    if (bad.kind == fault::what::relation) throw relation_error(text);
+    throw range_error(text);
+  }
+}
+PyObject* method_work(PyObject* o, PyObject* list) {
+  return guarded([&] {
+    const auto& f = self_of(o)->what->formula;
+    const auto x = plain_numbers(list);
+    demand(f, x);
+    return to_python(to_document(f.work(f.self, x.data()))).release().ptr();
+  });
+}
+PyObject* method_gradient(PyObject* o, PyObject* list) {
+  return guarded([&] {
+    const auto& f = self_of(o)->what->formula;
+    const auto x = plain_numbers(list);
+    demand(f, x);
+    std::vector<double> c(x.size());
+    const double y = f.gradient(f.self, x.data(), c.data());
+    py::list slopes;
+    for (double s : c) slopes.append(s);
+    return py::make_tuple(y, slopes).release().ptr();
+  });
+}
+PyObject* method_measured(PyObject* o, PyObject* list) {
+  return guarded([&] {
+    const auto& f = self_of(o)->what->formula;
+    std::vector<measured> in;
+    std::vector<double> x;
+    for (auto item : py::reinterpret_borrow<py::sequence>(list)) {
+      in.push_back(py::isinstance<measured>(item) ? item.cast<measured>() : measured(item.cast<double>()));
+      x.push_back(in.back().value);
+    }
+    demand(f, x);
+    std::vector<double> c(x.size());
+    const double y = f.gradient(f.self, x.data(), c.data());
+    if (!is_finite(y)) throw range_error(f.refusal(f.self, {fault::what::no_result, -1}, x.data()));
+    return py::cast(combine(y, c.data(), in.data(), in.size())).release().ptr();
+  });
+}
+/// _judge(list of arguments in order, None for a default; rulebook)
+PyObject* method_judge(PyObject* o, PyObject* args) {
+  return guarded([&]() -> PyObject* {
+    PyObject *list = nullptr, *book = nullptr;
+    if (!PyArg_ParseTuple(args, "OO", &list, &book)) throw py::error_already_set();
+    const auto& e = *self_of(o)->what;
+    std::vector<given> in;
+    for (auto item : py::reinterpret_borrow<py::sequence>(list)) in.push_back(given_from(item));
+    return py::cast(detail::judge(e.check, in, rulebook_from(book))).release().ptr();
+  });
+}
+PyObject* method_run(PyObject* o, PyObject* arguments) {
+  return guarded([&]() -> PyObject* {
+    const auto d = from_python(arguments);
+    return to_python(self_of(o)->what->model.run(*d.as<document::object>())).release().ptr();
+  });
+}
+PyObject* method_key(PyObject* o, PyObject* args) {
+  int i = 0;
+  const char* key = nullptr;
+  if (!PyArg_ParseTuple(args, "is", &i, &key)) return nullptr;
+  const auto& a = self_of(o)->what->args()[static_cast<std::size_t>(i)];
+  const int row = a.table ? a.table->find(key) : -1;
+  if (row < 0) {
+    PyErr_Format(the_errors.range, "%s: %s = \"%.100s\" is not one of %s", std::string(self_of(o)->what->name()).c_str(),
+                 std::string(a.name).c_str(), key, a.table ? detail::keys_text(*a.table).c_str() : "");
+    return nullptr;
+  }
+  return PyLong_FromLong(row);
+}
+template <const char* Name>
+PyObject* method_slow(PyObject* o, PyObject* args, PyObject* kwargs) {
+  PyObject* f = slow_function(Name);
+  if (!f) return nullptr;
+  PyObject* named = kwargs ? Py_NewRef(kwargs) : PyDict_New();
+  PyObject* r = named ? PyObject_CallFunctionObjArgs(f, o, args, named, nullptr) : nullptr;
+  Py_XDECREF(named);
+  Py_DECREF(f);
+  return r;
+}
+constexpr char name_worked[] = "worked";
+constexpr char name_sensitivities[] = "sensitivities";
+template <PyObject* (*F)(PyObject*, PyObject*, PyObject*)>
+PyCFunction with_keywords() {
+  return reinterpret_cast<PyCFunction>(reinterpret_cast<void (*)()>(F));
+}
+
+PyMethodDef methods[] = {
+    {"worked", with_keywords<method_slow<name_worked>>(), METH_VARARGS | METH_KEYWORDS,
+     "worked(...)\n\nThe worked steps for these arguments: symbols, numbers put in, units, result."},
+    {"sensitivities", with_keywords<method_slow<name_sensitivities>>(), METH_VARARGS | METH_KEYWORDS,
+     "sensitivities(...)\n\nThe exact partial derivatives of the result by each argument, as a dict."},
+    {"describe", method_describe, METH_NOARGS, "describe()\n\nEverything the descriptor says, as a dict."},
+    {"_ufunc", method_get_ufunc, METH_VARARGS, nullptr},
+    {"_work", method_work, METH_O, nullptr},
+    {"_gradient", method_gradient, METH_O, nullptr},
+    {"_measured", method_measured, METH_O, nullptr},
+    {"_judge", method_judge, METH_VARARGS, nullptr},
+    {"_run", method_run, METH_O, nullptr},
+    {"_key", method_key, METH_VARARGS, nullptr},
+    {nullptr, nullptr, 0, nullptr}};
+
+PyGetSetDef attributes[] = {
+    {"__name__", get_name, nullptr, nullptr, nullptr},
+    {"__qualname__", get_name, nullptr, nullptr, nullptr},
+    {"__module__", get_module, nullptr, nullptr, nullptr},
+    {"__doc__", get_doc, nullptr, nullptr, nullptr},
+    {"__text_signature__", get_text_signature, nullptr, nullptr, nullptr},
+    {"__signature__", get_signature, nullptr, nullptr, nullptr},
+    {"kind", get_kind, nullptr, "formula, check or model", nullptr},
+    {"argument_names", get_argument_names, nullptr, "names of the arguments, in order", nullptr},
+    {nullptr, nullptr, nullptr, nullptr, nullptr}};
+
+PyMemberDef members[] = {{"__vectorcalloffset__", T_PYSSIZET, offsetof(door, vectorcall), READONLY, nullptr},
+                         {nullptr, 0, 0, 0, nullptr}};
+
+void dealloc(PyObject* o) {
+  auto* d = self_of(o);
+  PyTypeObject* type = Py_TYPE(o);
+  Py_XDECREF(d->names);
+  Py_XDECREF(d->ufuncs[0]);
+  Py_XDECREF(d->ufuncs[1]);
+  type->tp_free(o);
+  Py_DECREF(type);
+}
+/// Pickled and copied by name.
+PyObject* reduce(PyObject* o, PyObject*) {
+  return Py_BuildValue("s", std::string(self_of(o)->what->name()).c_str());
+}
+PyMethodDef* all_methods() {
+  static std::vector<PyMethodDef> list = [] {
+    std::vector<PyMethodDef> l;
+    l.push_back({"__reduce__", reduce, METH_NOARGS, nullptr});
+    for (auto* m = methods;; ++m) {
+      l.push_back(*m);
+      if (!m->ml_name) break;
+    }
+    return l;
+  }();
+  return list.data();
+}
+
+}  // namespace
+
+const errors& error_types() { return the_errors; }
+
+void add_errors(py::module_& m) {
+  const auto make = [&](const char* name, PyObject* base, PyObject* twin, const char* doc) {
+    PyObject* bases = twin ? PyTuple_Pack(2, base, twin) : PyTuple_Pack(1, base);
+    PyObject* e = PyErr_NewExceptionWithDoc((std::string("makegood.") + name).c_str(), doc, bases, nullptr);
+    Py_DECREF(bases);
+    if (!e) throw py::error_already_set();
+    m.add_object(name, py::reinterpret_borrow<py::object>(e));
+    return e;
+  };
+  the_errors.base = make("Error", PyExc_Exception, nullptr, "Base of every error of the library.");
+  the_errors.range = make("RangeError", the_errors.base, PyExc_ValueError, "An argument is outside its permitted range, or not one of the listed words.");
+  the_errors.relation = make("RelationError", the_errors.base, PyExc_ValueError, "Two arguments contradict each other.");
+  the_errors.document = make("DocumentError", the_errors.base, PyExc_ValueError, "A document has problems; `problems` lists (path, text) of all of them.");
+  the_errors.rule = make("RuleError", the_errors.base, PyExc_LookupError, "A rulebook is unknown.");
+  the_errors.convergence = make("ConvergenceError", the_errors.base, PyExc_ArithmeticError, "A solver did not reach the accuracy asked for.");
+  py::register_exception_translator([](std::exception_ptr p) {
+    try {
+      if (p) std::rethrow_exception(p);
+    } catch (const document_error& e) {
+      py::object error = py::reinterpret_borrow<py::object>(the_errors.document)(e.what());
+      py::list problems;
+      for (const auto& one : e.problems) problems.append(py::make_tuple(one.path, one.text));
+      error.attr("problems") = problems;
+      PyErr_SetObject(the_errors.document, error.ptr());
+    } catch (const range_error& e) {
+      PyErr_SetString(the_errors.range, e.what());
+    } catch (const relation_error& e) {
+      PyErr_SetString(the_errors.relation, e.what());
+    } catch (const rule_error& e) {
+      PyErr_SetString(the_errors.rule, e.what());
+    } catch (const convergence_error& e) {
+      PyErr_SetString(the_errors.convergence, e.what());
+    } catch (const error& e) {
+      PyErr_SetString(the_errors.base, e.what());
+    }
+  });
+}
+
+void add_doors(py::module_& m) {
+  PyType_Slot slots[] = {{Py_tp_call, reinterpret_cast<void*>(PyVectorcall_Call)},
+                         {Py_tp_repr, reinterpret_cast<void*>(repr)},
+                         {Py_tp_dealloc, reinterpret_cast<void*>(dealloc)},
+                         {Py_tp_methods, all_methods()},
+                         {Py_tp_getset, attributes},
+                         {Py_tp_members, members},
+                         {0, nullptr}};
+  PyType_Spec spec = {"makegood._core.Formula", sizeof(door), 0,
+                      Py_TPFLAGS_DEFAULT | Py_TPFLAGS_HAVE_VECTORCALL | Py_TPFLAGS_DISALLOW_INSTANTIATION, slots};
+  PyObject* type = PyType_FromSpec(&spec);
+  if (!type) throw py::error_already_set();
+  m.add_object("Formula", py::reinterpret_steal<py::object>(type));
+  py::dict subjects;
+  for (const auto& e : catalogue()) {
+    auto* d = reinterpret_cast<door*>(PyType_GenericAlloc(reinterpret_cast<PyTypeObject*>(type), 0));
+    if (!d) throw py::error_already_set();
+    d->vectorcall = call;
+    d->what = &e;
+    d->ufuncs[0] = d->ufuncs[1] = nullptr;
+    d->required = e.required();
+    const std::size_t n = e.is == entry::what::model ? e.model.args.size() : e.args().size();
+    d->names = PyTuple_New(static_cast<Py_ssize_t>(n));
+    for (std::size_t i = 0; i < n; ++i) {
+      const std::string name(e.is == entry::what::model ? e.model.args[i].name : e.args()[i].name);
+      PyTuple_SET_ITEM(d->names, static_cast<Py_ssize_t>(i), PyUnicode_InternFromString(name.c_str()));
+    }
+    const py::str subject{std::string(e.subject)};
+    if (!subjects.contains(subject)) subjects[subject] = py::dict();
+    const py::dict of_subject = subjects[subject];
+    of_subject[py::str(std::string(e.name()))] = py::reinterpret_steal<py::object>(reinterpret_cast<PyObject*>(d));
+  }
+  m.attr("subjects") = subjects;
+}
+
+}  // namespace makegood::python

@@ -1,0 +1,66 @@
+# SPDX-License-Identifier: MIT
+"""makegood: from the readings of one electrician in a place that somebody else wired, to verdicts that can be defended.
+
+Not a substitute for a competent person. Local codes and licensed practice come first; prove dead before touching.
+Verdicts are suggestions, not a certificate or condition report.
+"""
+
+from . import _core
+from ._core import (
+    Accuracy,
+    Assessment,
+    ConvergenceError,
+    DocumentError,
+    Error,
+    Finding,
+    Measured,
+    RangeError,
+    Reading,
+    RelationError,
+    Rulebook,
+    RuleError,
+    Verdict,
+    Visit,
+    __version__,
+    assess,
+    read_visit,
+    rulebooks,
+    visit_schema,
+)
+from . import electrical
+from ._visit import load_visit
+
+
+def get_include() -> str:
+    """The folder of the C++ headers: `#include <makegood/makegood.hpp>`."""
+    import os
+
+    return os.path.join(os.path.dirname(os.path.abspath(__file__)), "include")
+
+
+def get_cmake_dir() -> str:
+    """The folder of the CMake package, for `find_package(makegood)`."""
+    import os
+
+    return os.path.join(os.path.dirname(os.path.abspath(__file__)), "lib", "cmake", "makegood")
+
+
+def catalogue() -> list[dict]:
+    """Every formula, check and model, as its descriptor says it."""
+    return [f.describe() for subject in _core.subjects.values() for f in subject.values()]
+
+
+def report(assessment, audience="client"):
+    """The page of an assessment: one HTML file that opens offline and prints on paper."""
+    from .report import report as page
+
+    if audience != "client":
+        raise ValueError('audience: this version writes the "client" page')
+    return page(assessment if isinstance(assessment, dict) else assessment.to_dict())
+
+
+__all__ = [
+    "Accuracy", "Assessment", "ConvergenceError", "DocumentError", "Error", "Finding", "Measured", "RangeError", "Reading",
+    "RelationError", "RuleError", "Rulebook", "Verdict", "Visit", "__version__", "assess", "catalogue", "electrical",
+    "get_cmake_dir", "get_include", "load_visit", "read_visit", "rulebooks", "visit_schema",
+]  # fmt: skip

@@ -1,0 +1,117 @@
+# SPDX-License-Identifier: MIT
+"""python -m makegood: assess a visit, list rulebooks, describe a formula, print the schema of a visit."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from typing import Any
+
+
+def _write_whole(path: str, text: str) -> None:
+    """Writes a file whole or not at all."""
+    import tempfile
+
+    folder = os.path.dirname(os.path.abspath(path))
+    os.makedirs(folder, exist_ok=True)
+    handle, part = tempfile.mkstemp(dir=folder, prefix=".", suffix=".part")
+    try:
+        with os.fdopen(handle, "w", encoding="utf-8") as file:
+            file.write(text)
+        mask = os.umask(0)
+        os.umask(mask)
+        os.chmod(part, 0o666 & ~mask)
+        os.replace(part, path)
+    except BaseException:
+        os.unlink(part)
+        raise
+
+
+def _json(value: Any) -> str:
+    import json
+
+    return json.dumps(value, ensure_ascii=False, indent=2, allow_nan=False) + "\n"
+
+
+def _assess(options: argparse.Namespace) -> int:
+    import makegood
+
+    visit = makegood.load_visit(options.visit)
+    assessment = makegood.assess(visit, rules=options.rules).to_dict()
+    from . import report
+
+    page = report.report(assessment) if options.html else ""
+    print(report.text(assessment))
+    if options.json:
+        _write_whole(options.json, _json(assessment))
+    if options.html:
+        _write_whole(options.html, page)
+    return 0
+
+
+def _rulebooks(_: argparse.Namespace) -> int:
+    import makegood
+
+    for book in makegood.rulebooks():
+        print(f"{book['id']:20} {book['edition']} ({book['jurisdiction']}): {book['title']}")
+    return 0
+
+
+def _describe(options: argparse.Namespace) -> int:
+    import makegood
+
+    found = [d for d in makegood.catalogue() if options.name in (d["name"], d["name"].split(".")[1])]
+    if not found:
+        print(f'makegood: there is no "{options.name}"; the catalogue: ' + ", ".join(d["name"] for d in makegood.catalogue()), file=sys.stderr)
+        return 2
+    for d in found:
+        subject, name = d["name"].split(".")
+        print(getattr(getattr(makegood, subject), name).__doc__)
+    return 0
+
+
+def _schema(_: argparse.Namespace) -> int:
+    import makegood
+
+    print(_json(makegood.visit_schema()), end="")
+    return 0
+
+
+def main(arguments: list[str] | None = None) -> int:
+    import makegood
+
+    parser = argparse.ArgumentParser(
+        prog="python -m makegood",
+        description="Readings in, defended verdicts out. Not a substitute for a competent person; verdicts are suggestions, "
+        "not a certificate or condition report.",
+    )
+    parser.add_argument("--version", action="version", version=makegood.__version__)
+    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+    one = commands.add_parser("assess", help="assess a visit: prints the findings, writes JSON and a page if asked")
+    one.add_argument("visit", metavar="VISIT.json")
+    one.add_argument("--rules", required=True, metavar="ID[,ID]", help="rulebooks, e.g. bs7671:2018+a2,england-adf-2021")
+    one.add_argument("--json", metavar="PATH", help="write the assessment as JSON")
+    one.add_argument("--html", metavar="PATH", help="write the page")
+    one.set_defaults(run=_assess)
+    commands.add_parser("rulebooks", help="list the rulebooks").set_defaults(run=_rulebooks)
+    two = commands.add_parser("describe", help="what a formula or check takes, gives and comes from")
+    two.add_argument("name")
+    two.set_defaults(run=_describe)
+    commands.add_parser("schema", help="JSON Schema of a visit").set_defaults(run=_schema)
+    options = parser.parse_args(arguments)
+    try:
+        return int(options.run(options))
+    except makegood.DocumentError as e:
+        print(f"{options.visit}: {len(e.problems)} problem{'s' if len(e.problems) > 1 else ''}", file=sys.stderr)
+        for path, text in e.problems:
+            print(f"  {path}: {text}" if path else f"  {text}", file=sys.stderr)
+    except makegood.Error as e:
+        print(f"makegood: {e}", file=sys.stderr)
+    except OSError as e:
+        print(f"makegood: {e.filename or ''}: {e.strerror}", file=sys.stderr)
+    return 2
+
+
+if __name__ == "__main__":
+    sys.exit(main())

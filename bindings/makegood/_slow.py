@@ -1,0 +1,276 @@
+# SPDX-License-Identifier: MIT
+"""What the fast call does not take: arrays, numbers with doubt, readings, checks and models."""
+
+from __future__ import annotations
+
+import sys
+from typing import Any
+
+from . import _core
+
+_UFUNC_WORDS = frozenset(("out", "where", "casting", "order", "dtype", "subok", "signature"))
+_MISSING: Any = object()
+
+
+class Result:
+    """The result of a model: its fields as attributes, and as a mapping by `to_dict()`."""
+
+    def __init__(self, fields: dict[str, Any]) -> None:
+        self.__dict__.update(fields)
+
+    def to_dict(self) -> dict[str, Any]:
+        return dict(self.__dict__)
+
+    def __repr__(self) -> str:
+        return "Result(" + ", ".join(f"{k}={v!r}" for k, v in self.__dict__.items()) + ")"
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Result) and self.__dict__ == other.__dict__
+
+
+def signature(door: Any) -> Any:
+    import inspect
+
+    empty = inspect.Parameter.empty
+    parameters = []
+    described = door.describe()
+    for a in described["arguments"]:
+        default = a["default"] if "default" in a else (None if a.get("optional") else empty)
+        parameters.append(inspect.Parameter(a["name"], inspect.Parameter.POSITIONAL_OR_KEYWORD, default=default))
+    if door.kind == "check":
+        place = next((i for i, p in enumerate(parameters) if p.default is not empty), len(parameters))
+        default = empty if described["limit"] else None
+        parameters.insert(place, inspect.Parameter("rulebook", inspect.Parameter.POSITIONAL_OR_KEYWORD, default=default))
+    return inspect.Signature(parameters)
+
+
+def _nearest(word: str, names: Any) -> str:
+    import difflib
+
+    near = difflib.get_close_matches(word, list(names), n=1)
+    return f'; did you mean "{near[0]}"?' if near else ""
+
+
+def _bind(door: Any, names: tuple[str, ...], args: tuple[Any, ...], kwargs: dict[str, Any]) -> list[Any]:
+    """Arguments in order; _MISSING where none was given."""
+    if len(args) > len(names):
+        raise TypeError(f"{door.__name__}() takes at most {len(names)} arguments ({len(args)} given)")
+    values = list(args) + [_MISSING] * (len(names) - len(args))
+    for key, value in kwargs.items():
+        if key not in names:
+            raise TypeError(f"{door.__name__}() got an unexpected argument '{key}'{_nearest(key, names)}")
+        i = names.index(key)
+        if values[i] is not _MISSING:
+            raise TypeError(f"{door.__name__}() got multiple values for argument '{key}'")
+        values[i] = value
+    return values
+
+
+def _defaults(door: Any, values: list[Any]) -> list[Any]:
+    described = door.describe()["arguments"]
+    for i, a in enumerate(described):
+        if values[i] is _MISSING:
+            if "default" not in a:
+                raise TypeError(f"{door.__name__}() missing argument '{a['name']}'")
+            values[i] = a["default"]
+    return values
+
+
+def _type_error(door: Any, i: int, value: Any, what: str | None = None) -> TypeError:
+    a = door.describe()["arguments"][i]
+    if "one_of" in a:
+        want = "one of " + ", ".join(f'"{w}"' for w in a["one_of"])
+    else:
+        want = "a number" + (f" in {a['unit']}" if a["unit"] else "")
+    return TypeError(f"{door.__name__}: {a['name']} must be {want}, not {what or type(value).__name__}")
+
+
+def _is_scalar(value: Any) -> bool:
+    return isinstance(value, (int, float)) and not isinstance(value, bool)
+
+
+def _numpy_scalar(door: Any, i: int, value: Any) -> Any:
+    """NumPy's scalars as Python's; anything else as it is."""
+    np = sys.modules.get("numpy")
+    if np is None or not isinstance(value, np.generic):
+        return value
+    if isinstance(value, (np.bool_, np.complexfloating, np.bytes_)) or value.dtype.kind not in "fiuU":
+        raise _type_error(door, i, value)
+    return value.item() if value.dtype.kind != "f" else float(value)
+
+
+def call(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
+    """The whole of a call that the fast path handed over."""
+    if door.kind == "check":
+        return _check(door, args, kwargs)
+    if door.kind == "model":
+        return _model(door, args, kwargs)
+    ufunc_words = {k: kwargs.pop(k) for k in list(kwargs) if k in _UFUNC_WORDS}
+    errors = kwargs.pop("errors", "raise")
+    if errors not in ("raise", "nan"):
+        raise ValueError('errors is "raise" or "nan"')
+    values = _bind(door, door.argument_names, args, kwargs)
+    values = [v if v is _MISSING else _numpy_scalar(door, i, v) for i, v in enumerate(values)]
+    values = _defaults(door, values)
+    if any(isinstance(v, _core.Measured) for v in values):
+        return _measured(door, values)
+    if any(isinstance(v, (_core.Reading, dict)) for v in values):
+        raise TypeError(f"{door.__name__}: a Reading goes into a check; a formula takes numbers, arrays or Measured")
+    if not ufunc_words and errors == "raise" and all(_is_scalar(v) or isinstance(v, str) for v in values):
+        return door(*values)
+    return _array(door, values, ufunc_words, errors)
+
+
+def _measured(door: Any, values: list[Any]) -> Any:
+    described = door.describe()["arguments"]
+    plain = []
+    for i, (a, v) in enumerate(zip(described, values)):
+        if "one_of" in a:
+            if not isinstance(v, str):
+                raise _type_error(door, i, v)
+            plain.append(float(door._key(i, v)))
+        elif isinstance(v, _core.Measured):
+            plain.append(v)
+        elif _is_scalar(v):
+            plain.append(float(v))
+        else:
+            raise TypeError(f"{door.__name__}: {a['name']}: a Measured goes with numbers and other Measured, not {type(v).__name__}")
+    return door._measured(plain)
+
+
+def _array(door: Any, values: list[Any], ufunc_words: dict[str, Any], errors: str) -> Any:
+    import numpy as np
+
+    described = door.describe()["arguments"]
+    arrays: list[Any] = []
+    mask: Any = None
+    for i, (a, v) in enumerate(zip(described, values)):
+        if "one_of" in a:
+            arrays.append(_keys(door, i, v))
+            continue
+        if isinstance(v, (str, bytes, bytearray, bool, complex)) or v is None:
+            raise _type_error(door, i, v)
+        if isinstance(v, np.ma.MaskedArray):
+            mask = np.ma.getmaskarray(v) if mask is None else np.ma.mask_or(mask, np.ma.getmaskarray(v), shrink=False)
+            v = v.astype(float).filled(np.nan)
+        elif not hasattr(v, "__array_ufunc__") or isinstance(v, np.ndarray):
+            v = np.asarray(v)
+        kind = getattr(getattr(v, "dtype", None), "kind", "f")
+        if kind not in "fiu":
+            raise _type_error(door, i, v, f"an array of {v.dtype}")
+        arrays.append(v)
+    try:
+        result = door._ufunc(errors == "nan")(*arrays, **ufunc_words)
+    except ValueError as e:
+        if isinstance(e, _core.Error) or "broadcast" not in str(e):
+            raise
+        shapes = ", ".join(f"{a['name']} {np.shape(v)}" for a, v in zip(described, arrays) if np.shape(v))
+        raise ValueError(f"{door.__name__}: the shapes do not fit together: {shapes}") from None
+    if mask is not None:
+        return np.ma.MaskedArray(result, mask=np.broadcast_to(mask, np.shape(result)))
+    return float(result) if isinstance(result, np.generic) else result
+
+
+def _keys(door: Any, i: int, value: Any) -> Any:
+    """Words as the indices of their rows: one word, a list, or a categorical column."""
+    if isinstance(value, str):
+        return float(door._key(i, value))
+    import numpy as np
+
+    words = np.asarray(value)
+    if words.dtype.kind not in "UO":
+        raise _type_error(door, i, value)
+    different, back = np.unique(words.astype(object).ravel(), return_inverse=True)
+    for w in different:
+        if not isinstance(w, str):
+            raise _type_error(door, i, w)
+    rows = np.array([door._key(i, w) for w in different], dtype=float)
+    return rows[back].reshape(words.shape)
+
+
+def _check(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
+    parameters = list(signature(door).parameters.values())
+    names = tuple(p.name for p in parameters)
+    values = _bind(door, names, args, kwargs)
+    book = None
+    rest = []
+    for p, v in zip(parameters, values):
+        if v is _MISSING:
+            if p.default is p.empty:
+                raise TypeError(f"{door.__name__}() missing argument '{p.name}'")
+            v = p.default if p.name == "rulebook" or isinstance(p.default, str) else _core.Measured.exact(p.default)
+        if p.name == "rulebook":
+            book = v
+        else:
+            rest.append(v)
+    rest = [_numpy_scalar(door, i, v) for i, v in enumerate(rest)]
+    for i, v in enumerate(rest):
+        if getattr(v, "ndim", 0) or isinstance(v, (list, tuple, set, bytes, bool, complex)):
+            raise _type_error(door, i, v)
+    return door._judge(rest, book)
+
+
+def _model(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
+    values = _bind(door, door.argument_names, args, kwargs)
+    given = {}
+    for a, v in zip(door.describe()["arguments"], values):
+        if v is _MISSING:
+            if not a["optional"]:
+                raise TypeError(f"{door.__name__}() missing argument '{a['name']}'")
+            continue
+        given[a["name"]] = v
+    result = door._run(given)
+    return Result(result) if isinstance(result, dict) else result
+
+
+def _plain(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> list[float]:
+    if door.kind != "formula":
+        raise TypeError(f"{door.__name__} is a {door.kind}: only a formula has this; a verdict carries its own working")
+    values = _defaults(door, _bind(door, door.argument_names, args, kwargs))
+    plain = []
+    for i, v in enumerate(values):
+        v = _numpy_scalar(door, i, v)
+        if "one_of" in door.describe()["arguments"][i] and isinstance(v, str):
+            plain.append(float(door._key(i, v)))
+        elif isinstance(v, _core.Measured):
+            plain.append(v.value)
+        elif _is_scalar(v):
+            plain.append(float(v))
+        else:
+            raise _type_error(door, i, v)
+    return plain
+
+
+class Worked:
+    """Worked steps: a list of dicts in `steps`, and text by `str()`."""
+
+    def __init__(self, fields: dict[str, Any]) -> None:
+        self.steps: list[dict[str, Any]] = fields["steps"]
+        self.value: float = fields["value"]
+        self.unit: str = fields["unit"]
+
+    def __str__(self) -> str:
+        return steps_text(self.steps)
+
+    __repr__ = __str__
+
+
+def steps_text(steps: list[dict[str, Any]]) -> str:
+    lines = []
+    for s in steps:
+        lines.append(f"{s['symbol']} = {s['equation']}" + (f"    [{s['condition']}]" if s["condition"] else ""))
+        pad = " " * len(s["symbol"])
+        if s["substituted"] != s["equation"]:
+            lines.append(f"{pad} = {s['substituted']}")
+        value = "" if s["value"] is None else f"{s['value']:.6g}" + (f" {s['unit']}" if s["unit"] else "")
+        lines.append(f"{pad} = {value}" + (f"    ({s['source']})" if s["source"] else ""))
+    return "\n".join(lines)
+
+
+def worked(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Worked:
+    return Worked(door._work(_plain(door, args, kwargs)))
+
+
+def sensitivities(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> dict[str, float]:
+    _, slopes = door._gradient(_plain(door, args, kwargs))
+    return {a["name"]: s for a, s in zip(door.describe()["arguments"], slopes) if "one_of" not in a}

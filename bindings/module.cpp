@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: MIT
+// Table of contents of the extension module.
+#include "door.hpp"
+
+PYBIND11_MODULE(_core, m) {
+  m.doc() = "makegood: compiled core. Use the package makegood.";
+  m.attr("__version__") = MAKEGOOD_VERSION;
+  makegood::python::add_errors(m);
+  makegood::python::add_classes(m);
+  makegood::python::add_job(m);
+  makegood::python::add_doors(m);
+}

@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: MIT
+// Every formula, check and model without its types: what the doors, the ledger and the help are made from.
+// Opt-in: an embedder that calls formulas by name in C++ does not need it.
+#pragma once
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+#include "document.hpp"
+#include "verdict.hpp"
+
+namespace makegood {
+inline namespace v1 {
+
+/// A formula without its types. Numbers stand in the order of the arguments; a choice is the index of its row.
+struct formula_info {
+  const void* self = nullptr;
+  out result{};
+  std::span<const argument> args{};
+  source from{};
+  remarks about{};
+  double (*value)(const void*, const double*) = nullptr;
+  fault (*check)(const void*, const double*) = nullptr;
+  std::string (*refusal)(const void*, fault, const double*) = nullptr;
+  double (*gradient)(const void*, const double*, double*) = nullptr;
+  working (*work)(const void*, const double*) = nullptr;
+  remark (*doubt)(const void*, const double*) = nullptr;
+  /// Element by element over strided arrays: steps in bytes. NaN in gives NaN out. Returns the first element refused, or -1.
+  std::ptrdiff_t (*batch)(const void*, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) = nullptr;
+};
+
+/// One argument of a model, as text and type for the help.
+struct model_argument {
+  std::string_view name, type, text;
+  bool optional = false;
+};
+/// A model without its types: a solver, or a calculation that returns more than one number.
+struct model_info {
+  std::string_view name, summary;
+  std::span<const model_argument> args{};
+  source from{};
+  document::value (*run)(const document::object&) = nullptr;
+};
+/// A model among the entries of a subject's list.
+struct model {
+  model_info is;
+};
+
+struct entry {
+  enum class what : unsigned char { formula, check, model };
+  std::string_view subject{};
+  what is = what::formula;
+  formula_info formula{};
+  check_info check{};
+  model_info model{};
+
+  std::string_view name() const { return is == what::formula ? formula.result.name : is == what::check ? check.name : model.name; }
+  std::string_view summary() const { return is == what::formula ? formula.result.summary : is == what::check ? check.summary : model.summary; }
+  std::span<const argument> args() const { return is == what::formula ? formula.args : check.args; }
+  const source& from() const { return is == what::formula ? formula.from : is == what::check ? check.from : model.from; }
+  std::string full_name() const { return std::string(subject) + "." + std::string(name()); }
+  std::size_t required() const {
+    std::size_t n = 0;
+    while (n < args().size() && !args()[n].optional) ++n;
+    return n;
+  }
+};
+
+namespace detail {
+template <class F>
+formula_info describe_formula(const F& f) {
+  formula_info i;
+  i.self = &f;
+  i.result = f.result;
+  i.args = f.args;
+  i.from = f.from;
+  i.about = f.about();
+  i.value = [](const void* s, const double* x) { return static_cast<const F*>(s)->value(x); };
+  i.check = [](const void* s, const double* x) { return static_cast<const F*>(s)->check(x); };
+  i.refusal = [](const void* s, fault why, const double* x) { return static_cast<const F*>(s)->refusal(why, x); };
+  i.gradient = [](const void* s, const double* x, double* c) { return gradient(*static_cast<const F*>(s), x, c); };
+  i.work = [](const void* s, const double* x) { return v1::work(*static_cast<const F*>(s), x); };
+  i.doubt = [](const void* s, const double* x) { return static_cast<const F*>(s)->trace(x).doubt; };
+  i.batch = [](const void* s, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
+    const F& g = *static_cast<const F*>(s);
+    std::ptrdiff_t refused = -1;
+    for (std::ptrdiff_t k = 0; k < n; ++k) {
+      double x[F::count];
+      bool missing = false;
+      for (std::size_t a = 0; a < F::count; ++a) {
+        x[a] = *reinterpret_cast<const double*>(data[a] + k * steps[a]);
+        missing = missing || is_nan(x[a]);
+      }
+      double y = no_number;
+      if (!missing) {
+        if (!g.check(x)) y = g.value(x);
+        if (!is_finite(y)) {
+          y = no_number;
+          if (refused < 0 && !nan_for_errors) refused = k;
+        }
+      }
+      *reinterpret_cast<double*>(data[F::count] + k * steps[F::count]) = y;
+    }
+    return refused;
+  };
+  return i;
+}
+}  // namespace detail
+
+/// The entry of one item of a list.
+template <const auto& Item>
+entry make_entry(std::string_view subject) {
+  using T = std::remove_cvref_t<decltype(Item)>;
+  entry e;
+  e.subject = subject;
+  if constexpr (std::is_same_v<T, model>) {
+    e.is = entry::what::model;
+    e.model = Item.is;
+  } else if constexpr (requires { T::is_check; }) {
+    e.is = entry::what::check;
+    e.check = Item.info();
+  } else {
+    e.formula = detail::describe_formula(Item);
+  }
+  return e;
+}
+template <const auto&... Item>
+void append(std::vector<entry>& all, std::string_view subject, list<Item...>) {
+  (all.push_back(make_entry<Item>(subject)), ...);
+}
+
+// ---- documents -------------------------------------------------------------------------------------------------------
+
+/// The reading that a document states: a number, {"value": x}, {"above": x}, {"below": x}, {"state": "no_trip"}, or null.
+inline reading reading_from(const document::value& v) {
+  if (v.is_null()) return reading::not_measured();
+  if (const auto* x = v.as<double>()) return reading(*x);
+  if (const auto* o = v.as<document::object>()) {
+    const auto number = [&](std::string_view name) -> const double* {
+      const auto* f = o->find(name);
+      return f ? f->as<double>() : nullptr;
+    };
+    if (const double* x = number("value")) return reading(*x);
+    if (const double* x = number("above")) return reading::above(*x);
+    if (const double* x = number("below")) return reading::below(*x);
+    if (const auto* s = o->find("state"))
+      if (const auto* t = s->as<std::string>()) {
+        if (*t == "no_trip") return reading::no_trip();
+        if (*t == "pending") return reading::pending();
+        if (*t == "not_measured") return reading::not_measured();
+      }
+  }
+  throw range_error("a reading is a number, {\"value\": x}, {\"above\": x}, {\"below\": x} or {\"state\": \"no_trip\" | \"not_measured\" | \"pending\"}");
+}
+
+inline document::value to_document(const working& w) {
+  document::array steps;
+  for (const auto& s : w.steps)
+    steps.push_back(document::object{{"symbol", s.symbol}, {"equation", s.equation}, {"substituted", s.substituted},
+                                     {"value", document::number_or_null(s.value)}, {"unit", s.unit}, {"condition", s.condition},
+                                     {"source", s.where_from}});
+  return document::object{{"steps", steps}, {"value", document::number_or_null(w.value)}, {"unit", w.unit}};
+}
+inline document::value to_document(const verdict& v, bool with_steps = true) {
+  document::array overrides, steps;
+  for (const auto& o : v.overrides) overrides.push_back(o);
+  if (with_steps)
+    for (const auto& w : v.worked())
+      for (const auto& s : std::get<document::array>(std::get<document::object>(to_document(w).is).find("steps")->is)) steps.push_back(s);
+  return document::object{
+      {"check", v.check},
+      {"outcome", outcome_text(v.outcome)},
+      {"reason", reason_text(v.reason)},
+      {"detail", v.detail},
+      {"plain", is_nan(v.value) ? "" : outcome_text(v.plain)},
+      {"value", document::number_or_null(v.value)},
+      {"unit", v.unit},
+      {"lower", document::number_or_null(v.lower)},
+      {"upper", document::number_or_null(v.upper)},
+      {"limit", document::number_or_null(v.limit())},
+      {"comparator", comparator_text(v.compare)},
+      {"margin", document::number_or_null(v.margin)},
+      {"standard_uncertainty", is_nan(v.value) ? document::value(nullptr) : document::value(v.standard_uncertainty)},
+      {"expanded_uncertainty", is_nan(v.value) ? document::value(nullptr) : document::value(v.expanded_uncertainty)},
+      {"probability", document::number_or_null(v.probability)},
+      {"assumed", v.assumed},
+      {"censored", v.censored},
+      {"settle", v.settle},
+      {"source", document::object{{"title", v.source_title}, {"clause", v.source_clause}, {"grade", v.source_grade}, {"rule", v.rule_text}, {"rulebook", v.rulebook}}},
+      {"overrides", overrides},
+      {"caution", v.caution},
+      {"steps", steps},
+  };
+}
+
+}  // namespace v1
+}  // namespace makegood

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+// A document (JSON, a Python dict, ...) as a plain tree, and writing it as JSON text. No reader of text: that is opt-in.
+// Core of the doors: the catalogue, the ledger and the visit speak it.
+#pragma once
+#include <initializer_list>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <variant>
+#include <vector>
+#include "error.hpp"
+#include "math.hpp"
+
+namespace makegood {
+inline namespace v1 {
+namespace document {
+
+struct value;
+using array = std::vector<value>;
+/// Fields in the order in which they were written.
+struct object {
+  std::vector<std::pair<std::string, value>> fields;
+  object() = default;
+  object(std::initializer_list<std::pair<std::string, value>> f);
+  const value* find(std::string_view name) const;
+  value& set(std::string name, value v);
+};
+/// null, true or false, a number, a text, a list or an object.
+struct value {
+  std::variant<std::nullptr_t, bool, double, std::string, array, object> is{nullptr};
+  value() = default;
+  value(std::nullptr_t) {}
+  value(bool x) : is(x) {}
+  value(double x) : is(x) {}
+  value(int x) : is(static_cast<double>(x)) {}
+  value(std::size_t x) : is(static_cast<double>(x)) {}
+  value(std::string x) : is(std::move(x)) {}
+  value(std::string_view x) : is(std::string(x)) {}
+  value(const char* x) : is(std::string(x)) {}
+  value(array x) : is(std::move(x)) {}
+  value(object x) : is(std::move(x)) {}
+  template <class T>
+  const T* as() const { return std::get_if<T>(&is); }
+  bool is_null() const { return std::holds_alternative<std::nullptr_t>(is); }
+};
+inline object::object(std::initializer_list<std::pair<std::string, value>> f) : fields(f) {}
+inline const value* object::find(std::string_view name) const {
+  for (const auto& f : fields)
+    if (f.first == name) return &f.second;
+  return nullptr;
+}
+inline value& object::set(std::string name, value v) {
+  fields.emplace_back(std::move(name), std::move(v));
+  return fields.back().second;
+}
+/// A number, or null where there is none.
+inline value number_or_null(double x) { return is_finite(x) ? value(x) : value(nullptr); }
+
+inline std::string_view type_name(const value& v) {
+  constexpr std::string_view names[] = {"null", "true or false", "a number", "a text", "a list", "an object"};
+  return names[v.is.index()];
+}
+
+namespace detail {
+inline void write_text(std::string& out, std::string_view text) {
+  constexpr char hex[] = "0123456789abcdef";
+  out += '"';
+  for (const char c : text) {
+    switch (c) {
+      case '"': out += "\\\""; break;
+      case '\\': out += "\\\\"; break;
+      case '\n': out += "\\n"; break;
+      case '\r': out += "\\r"; break;
+      case '\t': out += "\\t"; break;
+      default:
+        if (static_cast<unsigned char>(c) < 0x20) {
+          out += "\\u00";
+          out += hex[(c >> 4) & 15];
+          out += hex[c & 15];
+        } else {
+          out += c;
+        }
+    }
+  }
+  out += '"';
+}
+inline void write(std::string& out, const value& v, int depth) {
+  const std::string indent(static_cast<std::size_t>(2 * (depth + 1)), ' ');
+  const auto close = [&](char c) {
+    out += '\n';
+    out.append(static_cast<std::size_t>(2 * depth), ' ');
+    out += c;
+  };
+  if (v.is_null()) out += "null";
+  else if (const auto* b = v.as<bool>()) out += *b ? "true" : "false";
+  else if (const auto* x = v.as<double>()) out += is_finite(*x) ? number_text(*x) : "null";
+  else if (const auto* t = v.as<std::string>()) write_text(out, *t);
+  else if (const auto* a = v.as<array>()) {
+    out += '[';
+    for (std::size_t i = 0; i < a->size(); ++i) {
+      out += i ? ",\n" : "\n";
+      out += indent;
+      write(out, (*a)[i], depth + 1);
+    }
+    if (!a->empty()) close(']');
+    else out += ']';
+  } else if (const auto* o = v.as<object>()) {
+    out += '{';
+    for (std::size_t i = 0; i < o->fields.size(); ++i) {
+      out += i ? ",\n" : "\n";
+      out += indent;
+      write_text(out, o->fields[i].first);
+      out += ": ";
+      write(out, o->fields[i].second, depth + 1);
+    }
+    if (!o->fields.empty()) close('}');
+    else out += '}';
+  }
+}
+}  // namespace detail
+
+/// The document as indented JSON (RFC 8259); numbers in the shortest form that reads back the same.
+inline std::string to_json(const value& v) {
+  std::string text;
+  detail::write(text, v, 0);
+  text += '\n';
+  return text;
+}
+
+}  // namespace document
+}  // namespace v1
+}  // namespace makegood

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+// What the library calculates for electrical work: one line an entry.
+#pragma once
+#include "conductors.hpp"
+#include "protection.hpp"
+#include "tests.hpp"
+
+namespace makegood {
+inline namespace v1 {
+namespace electrical {
+
+using entries = list<
+    voltage_drop,
+    voltage_drop_impedance,
+    ring_voltage_drop,
+    operating_temperature_factor,
+    design_current,
+    design_current_three_phase,
+    resistance_at_temperature,
+    loop_resistance,
+    length_from_resistance,
+    check_voltage_drop,
+    adiabatic_k,
+    adiabatic_k_from_constants,
+    adiabatic_area,
+    adiabatic_area_from_let_through,
+    adiabatic_time,
+    adiabatic_final_temperature,
+    adiabatic_withstand,
+    earth_fault_loop_impedance,
+    max_earth_fault_loop_impedance,
+    prospective_fault_current,
+    check_adiabatic,
+    check_loop_impedance,
+    check_insulation,
+    check_rcd_trip>;
+
+}  // namespace electrical
+}  // namespace v1
+}  // namespace makegood

@@ -1,0 +1,724 @@
+// SPDX-License-Identifier: MIT
+// What a formula is: a value (descriptor and kernel together), written once, evaluated with many kinds of number.
+// Core: every subject uses it. Includes the standard library only.
+#pragma once
+#include <array>
+#include <span>
+#include <string>
+#include <string_view>
+#include <tuple>
+#include <type_traits>
+#include <utility>
+#include "error.hpp"
+#include "math.hpp"
+#include "scalar/traced.hpp"
+#include "unit.hpp"
+
+namespace makegood {
+inline namespace v1 {
+
+// ---------------------------------------------------------------------------------------------------------------------
+// The words of a descriptor
+
+/// A range of numbers. NaN lies in no range, under every compiler flag.
+struct range {
+  double low, high;
+  bool low_open = false, high_open = false;
+  constexpr bool contains(double x) const {
+    return !is_nan(x) && (low_open ? x > low : x >= low) && (high_open ? x < high : x <= high);
+  }
+};
+/// Beyond this a number is a missing-value code or a slip, not a measurement.
+inline constexpr double beyond_measure = 1e12;
+inline constexpr range positive{0.0, beyond_measure, true, false};
+inline constexpr range non_negative{0.0, beyond_measure};
+inline constexpr range any_number{-beyond_measure, beyond_measure};
+inline constexpr range air_temperature{-100.0, 200.0};
+inline constexpr range above_absolute_zero{-273.15, 5000.0, true, false};
+constexpr range between(double low, double high) { return {low, high}; }
+constexpr range positive_to(double high) { return {0.0, high, true, false}; }
+
+/// One column of numbers of a choice table.
+struct column {
+  std::string_view symbol;
+  unit_t unit;
+};
+/// One named row: what a word ("copper") stands for.
+struct choice_row {
+  std::string_view key;
+  std::string_view label;
+  std::array<double, 4> values{};
+  std::string_view source{};
+};
+/// A constexpr table of named rows; the word selects the numbers before the kernel runs.
+struct choice_table {
+  std::span<const column> columns;
+  std::span<const choice_row> rows;
+  constexpr int find(std::string_view key) const {
+    for (std::size_t i = 0; i < rows.size(); ++i)
+      if (rows[i].key == key) return static_cast<int>(i);
+    return -1;
+  }
+};
+
+/// The kind of instrument that reads an argument; its worst case is used when a reading names no instrument.
+enum class reads : unsigned char {
+  nothing, continuity, insulation, loop_impedance, rcd_time, resistance, temperature, airflow, length, voltage, current
+};
+
+/// Description of one argument.
+struct argument {
+  std::string_view name;
+  std::string_view symbol;
+  unit_t unit{};
+  range permitted = any_number;
+  std::string_view text{};
+  range usual{0.0, 0.0};                  ///< where ordinary jobs lie: examples, tests and hints at slips of unit
+  range valid = any_number;               ///< outside: the number is given, a verdict is "undecided: outside validity"
+  bool optional = false;
+  double fallback = no_number;
+  const choice_table* table = nullptr;    ///< set for a choice
+  reads instrument = reads::nothing;
+};
+/// A number among the arguments of a formula.
+struct arg : argument {
+  constexpr arg(std::string_view name_, std::string_view symbol_, unit_t unit_, range permitted_, std::string_view text_)
+      : argument{name_, symbol_, unit_, permitted_, text_, {}, permitted_} {}
+  constexpr arg usually(double low, double high) const { arg a = *this; a.usual = between(low, high); return a; }
+  constexpr arg valid_in(range r) const { arg a = *this; a.valid = r; return a; }
+  constexpr arg otherwise(double value) const { arg a = *this; a.optional = true; a.fallback = value; return a; }
+  constexpr arg read_by(reads r) const { arg a = *this; a.instrument = r; return a; }
+};
+/// A word among the arguments of a formula.
+struct choice : argument {
+  constexpr choice(std::string_view name_, const choice_table& rows, std::string_view text_)
+      : argument{name_, name_, unit::one, {0, 1e6}, text_, {0, static_cast<double>(rows.rows.size()) - 1.0}, {0, 1e6}} {
+    table = &rows;
+  }
+  constexpr choice otherwise(std::string_view key) const {
+    choice c = *this;
+    c.optional = true;
+    c.fallback = table->find(key);
+    return c;
+  }
+};
+
+/// What a formula returns.
+struct out {
+  std::string_view name;
+  std::string_view symbol;
+  unit_t unit;
+  std::string_view summary;
+};
+/// Where a formula, a table or a limit was published. Grade "memory": recalled, not read; "common-practice": a rule of the trade.
+struct source {
+  std::string_view title;
+  std::string_view clause{};
+  std::string_view grade = "seen";
+};
+
+/// What the row of a choice is inside a kernel: row[0], row[1] ... are numbers of the kernel's kind.
+template <class T>
+struct chosen {
+  const choice_table* table;
+  int index;
+  constexpr T operator[](std::size_t c) const {
+    const auto& row = table->rows[static_cast<std::size_t>(index)];
+    return static_cast<T>(literal{row.values[c], table->columns[c].unit, table->columns[c].symbol, row.label});
+  }
+};
+
+/// A relation between arguments that must hold; its breach is an error.
+template <class P>
+struct requirement {
+  P holds;
+  std::string_view text;
+};
+template <class P>
+constexpr requirement<P> requires_that(P p, std::string_view text) {
+  return {p, text};
+}
+/// A relation between arguments outside which the formula is known to be doubtful.
+template <class P>
+struct validity {
+  P holds;
+  std::string_view text;
+};
+template <class P>
+constexpr validity<P> valid_while(P p, std::string_view text) {
+  return {p, text};
+}
+/// Remarks for the description: accuracy, degenerate cases.
+struct remarks {
+  std::string_view accuracy{};
+  std::string_view degenerate{};
+};
+
+// ---------------------------------------------------------------------------------------------------------------------
+// Kinds of number
+
+template <class T>
+struct kind_of { using type = T; };
+template <class T>
+  requires std::is_arithmetic_v<T>
+struct kind_of<T> { using type = double; };
+template <>
+struct kind_of<literal> { using type = double; };
+template <class T>
+  requires std::is_convertible_v<T, std::string_view>
+struct kind_of<T> { using type = double; };
+template <class T>
+struct kind_of<chosen<T>> { using type = T; };
+
+template <class A, class B>
+using wider_t = std::conditional_t<std::is_same_v<A, double>, B, A>;
+template <class... T>
+struct widest { using type = double; };
+template <class T, class... Rest>
+struct widest<T, Rest...> {
+  using type = wider_t<typename kind_of<std::remove_cvref_t<T>>::type, typename widest<Rest...>::type>;
+};
+/// The kind in which a call with these arguments is evaluated.
+template <class... T>
+using widest_t = typename widest<T...>::type;
+
+constexpr double plain_value(double x) { return x; }
+
+/// One argument of an aggregate: it has no default, so that leaving it out does not compile.
+template <class T>
+struct need {
+  T value;
+  template <class U>
+    requires std::is_convertible_v<U, T>
+  constexpr need(U&& x) : value(std::forward<U>(x)) {}
+  constexpr operator const T&() const { return value; }
+};
+/// An aggregate of arguments: the names are listed once, those with a default in a second pair of brackets.
+#define MAKEGOOD_UNWRAP(...) __VA_ARGS__
+#define MAKEGOOD_ARGUMENTS(type, required)                          \
+  template <class T>                                                \
+  struct type {                                                     \
+    ::makegood::need<T> MAKEGOOD_UNWRAP required;                   \
+    static constexpr std::string_view names() { return #required; } \
+  }
+#define MAKEGOOD_ARGUMENTS_WITH_DEFAULTS(type, required, defaulted)            \
+  template <class T>                                                           \
+  struct type {                                                                \
+    ::makegood::need<T> MAKEGOOD_UNWRAP required;                              \
+    T MAKEGOOD_UNWRAP defaulted;                                               \
+    static constexpr std::string_view names() { return #required #defaulted; } \
+  }
+template <class T>
+struct no_aggregate {
+  static constexpr std::string_view names() { return {}; }
+};
+
+/// Why a set of arguments is refused.
+struct fault {
+  enum class what : unsigned char { none, not_a_number, out_of_range, relation, no_result } kind = what::none;
+  int index = -1;  ///< the argument, or the requirement
+  constexpr explicit operator bool() const { return kind != what::none; }
+};
+
+namespace detail {
+
+constexpr bool is_name_char(char c) {
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_';
+}
+/// The i-th name in "(a, b)(c = 2.0)".
+constexpr std::string_view nth_name(std::string_view names, int i) {
+  std::size_t at = 0;
+  while (at < names.size()) {
+    while (at < names.size() && !is_name_char(names[at])) ++at;
+    std::size_t end = at;
+    while (end < names.size() && is_name_char(names[end])) ++end;
+    if (i-- == 0) return names.substr(at, end - at);
+    while (end < names.size() && names[end] != ',' && names[end] != ')') ++end;
+    at = end + 1;
+  }
+  return {};
+}
+
+template <class T>
+constexpr const T& plain(const need<T>& x) { return x.value; }
+template <class T>
+constexpr const T& plain(const T& x) { return x; }
+
+template <class S, std::size_t... I>
+constexpr auto members(const S& s, std::index_sequence<I...>) {
+  constexpr std::size_t n = sizeof...(I);
+  auto pack = [](const auto& first, const auto&... m) {
+    if constexpr ((std::is_same_v<decltype(plain(first)), decltype(plain(m))> && ...)) return std::array{plain(first), plain(m)...};
+    else return std::tuple{plain(first), plain(m)...};  // words among the numbers
+  };
+  if constexpr (n == 1) { const auto& [a] = s; return pack(a); }
+  else if constexpr (n == 2) { const auto& [a, b] = s; return pack(a, b); }
+  else if constexpr (n == 3) { const auto& [a, b, c] = s; return pack(a, b, c); }
+  else if constexpr (n == 4) { const auto& [a, b, c, d] = s; return pack(a, b, c, d); }
+  else if constexpr (n == 5) { const auto& [a, b, c, d, e] = s; return pack(a, b, c, d, e); }
+  else if constexpr (n == 6) { const auto& [a, b, c, d, e, f] = s; return pack(a, b, c, d, e, f); }
+  else if constexpr (n == 7) { const auto& [a, b, c, d, e, f, g] = s; return pack(a, b, c, d, e, f, g); }
+  else if constexpr (n == 8) { const auto& [a, b, c, d, e, f, g, h] = s; return pack(a, b, c, d, e, f, g, h); }
+  else if constexpr (n == 9) { const auto& [a, b, c, d, e, f, g, h, i] = s; return pack(a, b, c, d, e, f, g, h, i); }
+  else {
+    static_assert(n == 10, "a formula takes at most ten arguments");
+    const auto& [a, b, c, d, e, f, g, h, i, j] = s;
+    return pack(a, b, c, d, e, f, g, h, i, j);
+  }
+}
+/// A number that fits in the usual range once a slip of unit is undone: the sentence that suggests it, or "".
+inline std::string slip_hint(const argument& a, double x) {
+  if (x == -999.0 || x == -9999.0 || x >= 9e15 || x == 1e20)
+    return "; it looks like a code for a missing value: leave the reading out instead";
+  if (!(a.usual.low < a.usual.high)) return {};
+  if (a.unit.celsius && a.usual.contains(x - 273.15))
+    return "; if it was in K, write " + quantity_text(x - 273.15, a.unit.symbol, 6);
+  for (const auto& slip : a.unit.slips)
+    if (a.usual.contains(x * slip.factor))
+      return "; if it was in " + std::string(slip.symbol) + ", write " + quantity_text(x * slip.factor, a.unit.symbol, 6);
+  return {};
+}
+/// "-4 m is below 0 m; ...": one wording for every number that is outside its range.
+inline std::string out_of_range_text(const argument& a, double x) {
+  if (is_nan(x)) return "not a number: leave a reading that was not taken out, or mark it as not measured";
+  std::string text = quantity_text(x, a.unit.symbol);
+  const bool low = x < a.permitted.high;
+  const double bound = low ? a.permitted.low : a.permitted.high;
+  const bool open = low ? a.permitted.low_open : a.permitted.high_open;
+  if (open && x == bound) text += low ? " must be above " : " must be below ";
+  else text += low ? " is below " : " is above ";
+  text += quantity_text(bound, a.unit.symbol);
+  return text + slip_hint(a, x);
+}
+inline std::string keys_text(const choice_table& table) {
+  std::string text;
+  for (const auto& row : table.rows) {
+    if (!text.empty()) text += ", ";
+    text += '"';
+    text += row.key;
+    text += '"';
+  }
+  return text;
+}
+[[noreturn]] inline void throw_unknown_key(std::string_view formula, const argument& a, std::string_view key) {
+  throw range_error(std::string(formula) + ": " + std::string(a.name) + " = \"" + std::string(key) +
+                    "\" is not one of " + keys_text(*a.table));
+}
+inline std::string fault_text(std::string_view formula, std::span<const argument> args, fault f, const double* x) {
+  std::string text(formula);
+  const auto& a = args[static_cast<std::size_t>(f.index)];
+  text += ": ";
+  text += a.name;
+  text += ": ";
+  text += out_of_range_text(a, x[f.index]);
+  return text;
+}
+
+}  // namespace detail
+
+// ---------------------------------------------------------------------------------------------------------------------
+// The formula
+
+/// The arguments of a formula in order; `Struct` is its aggregate (C++ callers with more than three arguments).
+template <template <class> class Struct, bool... IsChoice>
+struct inputs {
+  static constexpr std::size_t count = sizeof...(IsChoice);
+  std::array<argument, count> list;
+};
+template <template <class> class Struct, class... A>
+constexpr auto in(const A&... a) {
+  inputs<Struct, std::is_same_v<A, choice>...> made{{static_cast<const argument&>(a)...}};
+  if (!Struct<double>::names().empty())
+    for (std::size_t i = 0; i < sizeof...(A); ++i)
+      if (detail::nth_name(Struct<double>::names(), static_cast<int>(i)) != made.list[i].name)
+        throw "the aggregate and the descriptor name different arguments";
+  return made;
+}
+template <class... A>
+constexpr auto in(const A&... a) {
+  static_assert(sizeof...(A) <= 3, "more than three arguments: give the formula an aggregate (MAKEGOOD_ARGUMENTS)");
+  return in<no_aggregate>(a...);
+}
+
+/// How a kind of number goes through a checked call. Specialised by kinds that are more than a number (Measured).
+template <class K>
+struct evaluation {
+  template <class F, class... X>
+  static constexpr K run(const F& f, const X&... x) {
+    f.demand(x...);
+    return f.unchecked(x...);
+  }
+};
+
+template <class Kernel, class Extras, template <class> class Struct, bool... IsChoice>
+struct formula_t : Extras {
+  static constexpr std::size_t count = sizeof...(IsChoice);
+  static constexpr std::array<bool, count> is_choice{IsChoice...};
+  static constexpr bool has_aggregate = !std::is_same_v<Struct<double>, no_aggregate<double>>;
+  template <class T>
+  using arguments = Struct<T>;
+
+  out result;
+  std::array<argument, count> args;
+  source from;
+  Kernel kernel;
+
+  constexpr formula_t(out o, const inputs<Struct, IsChoice...>& i, source s, Kernel k, Extras e)
+      : Extras(e), result(o), args(i.list), from(s), kernel(k) {}
+
+  constexpr std::size_t required() const {
+    std::size_t n = 0;
+    while (n < count && !args[n].optional) ++n;
+    return n;
+  }
+
+  /// The kernel alone: no validation, no exception; nonsense in, nonsense or NaN out.
+  template <class... X>
+  constexpr auto unchecked(const X&... x) const {
+    using K = widest_t<X...>;
+    return with_all<K>([this](const auto&... y) { return static_cast<K>(kernel(y...)); }, x...);
+  }
+  /// Checked call: value, or an error that names argument, value, unit and permitted range.
+  template <class... X>
+    requires(!has_aggregate && sizeof...(X) <= count)
+  constexpr auto operator()(const X&... x) const {
+    return evaluation<widest_t<X...>>::run(*this, x...);
+  }
+  constexpr double operator()(const Struct<double>& s) const
+    requires(has_aggregate)
+  {
+    return apply<double>(s);
+  }
+  template <class T>
+    requires(has_aggregate)
+  constexpr auto operator()(const Struct<T>& s) const {
+    return apply<T>(s);
+  }
+  /// Value or reason, without exceptions.
+  struct attempt {
+    double value = no_number;
+    fault why{};
+    constexpr bool ok() const { return !why; }
+  };
+  template <class... X>
+  attempt try_call(const X&... x) const {
+    std::array<double, count> v = numbers(x...);
+    attempt result_{no_number, check(v.data())};
+    if (!result_.why) {
+      result_.value = value(v.data());
+      if (!is_finite(result_.value)) result_ = {no_number, {fault::what::no_result, -1}};
+    }
+    return result_;
+  }
+
+  // ---- the same through an array of doubles (a choice is the index of its row): what the doors and lists use
+  constexpr double value(const double* x) const { return indexed<double>(x, std::make_index_sequence<count>{}); }
+  template <class K>
+  constexpr K value_as(const K* x, const double* plain) const {
+    return indexed_as<K>(x, plain, std::make_index_sequence<count>{});
+  }
+  /// First argument or relation that is not permitted.
+  constexpr fault check(const double* x) const {
+    for (std::size_t i = 0; i < count; ++i) {
+      if (!args[i].permitted.contains(x[i]))
+        return {is_nan(x[i]) ? fault::what::not_a_number : fault::what::out_of_range, static_cast<int>(i)};
+    }
+    const int broken = first_broken(x, std::make_index_sequence<count>{});
+    return broken < 0 ? fault{} : fault{fault::what::relation, broken};
+  }
+  /// All ranges and relations in the same pass, for the kinds whose comparison gives a truth value.
+  template <class... X>
+  constexpr bool holds(const X&... x) const {
+    std::array<double, count> v{index_or_value(x)...};
+    return !check(v.data());
+  }
+  /// Evaluates with reasons: what failed inside, and what lies outside the range of validity.
+  traced trace(const double* x) const {
+    traced y = indexed<traced>(x, std::make_index_sequence<count>{});
+    if (auto own = first_doubt(x, std::make_index_sequence<count>{}); own.set()) y.doubt = own;
+    return y;
+  }
+  template <class... X>
+  constexpr void demand(const X&... x) const {
+    std::array<double, count> v = numbers(x...);
+    if (const fault f = check(v.data())) [[unlikely]] refuse(f, v.data());
+  }
+  /// The sentence that belongs to the fault.
+  std::string refusal(fault f, const double* x) const {
+    if (f.kind == fault::what::relation) return relation_text(f.index, x);
+    if (f.kind == fault::what::no_result) return no_result_text(x);
+    return detail::fault_text(result.name, args, f, x);
+  }
+  /// Throws the error that belongs to the fault.
+  [[noreturn]] void refuse(fault f, const double* x) const {
+    if (f.kind == fault::what::relation) throw relation_error(refusal(f, x));
+    throw range_error(refusal(f, x));
+  }
+  std::string no_result_text(const double* x) const {
+    const traced t = trace(x);
+    std::string text(result.name);
+    if (t.fault.set()) {
+      text += ": inside ";
+      text += t.fault.formula;
+      text += ": ";
+      text += t.fault.argument;
+      if (!t.fault.argument.empty()) text += " = " + quantity_text(t.fault.at, t.fault.unit) + ": ";
+      text += t.fault.text;
+    } else {
+      text += ": these arguments have no finite result";
+      for (std::size_t i = 0; i < count; ++i)
+        if (!args[i].table) text += (i ? ", " : " (") + std::string(args[i].name) + " = " + quantity_text(x[i], args[i].unit.symbol);
+      text += ")";
+    }
+    return text;
+  }
+  std::string relation_text(int which, const double* x) const {
+    std::string text(result.name);
+    text += ": ";
+    text += requirement_text(which);
+    text += " (";
+    std::string_view between = "";
+    for (std::size_t i = 0; i < count; ++i) {
+      if (args[i].table) continue;
+      text += between;
+      between = ", ";
+      text += args[i].name;
+      text += " = " + quantity_text(x[i], args[i].unit.symbol);
+    }
+    return text + ")";
+  }
+
+  /// Calls fn with every argument as kind K, defaults filled in, words looked up.
+  template <class K, class Fn, class... X>
+  constexpr auto with_all(Fn fn, const X&... x) const {
+    return fill<K>(fn, std::index_sequence_for<X...>{}, std::make_index_sequence<count - sizeof...(X)>{}, x...);
+  }
+  /// The arguments as plain doubles.
+  template <class... X>
+  constexpr std::array<double, count> numbers(const X&... x) const {
+    return with_all<widest_t<X...>>(
+        [](const auto&... y) { return std::array<double, count>{index_or_value(y)...}; }, x...);
+  }
+
+ private:
+  template <class K>
+  constexpr auto apply(const Struct<K>& s) const {
+    auto m = detail::members(s, std::make_index_sequence<count>{});
+    return [&]<std::size_t... I>(std::index_sequence<I...>) {
+      return evaluation<K>::run(*this, std::get<I>(m)...);
+    }(std::make_index_sequence<count>{});
+  }
+  template <class T>
+  static constexpr double index_or_value(const chosen<T>& c) { return c.index; }
+  template <class T>
+  static constexpr double index_or_value(const T& x) { return plain_value(x); }
+
+  template <class K, std::size_t I, class X>
+  constexpr auto bind(const X& x) const {
+    if constexpr (is_choice[I]) {
+      if constexpr (std::is_convertible_v<X, std::string_view>) {
+        const int index = args[I].table->find(std::string_view(x));
+        if (index < 0) detail::throw_unknown_key(result.name, args[I], std::string_view(x));
+        return chosen<K>{args[I].table, index};
+      } else if constexpr (std::is_arithmetic_v<X>) {
+        return chosen<K>{args[I].table, static_cast<int>(x)};
+      } else {
+        return chosen<K>{x.table, x.index};
+      }
+    } else {
+      return static_cast<K>(x);
+    }
+  }
+  template <class K, std::size_t I>
+  constexpr auto fallback() const {
+    return bind<K, I>(args[I].fallback);
+  }
+  template <class K, class Fn, std::size_t... I, std::size_t... J, class... X>
+  constexpr auto fill(Fn fn, std::index_sequence<I...>, std::index_sequence<J...>, const X&... x) const {
+    return fn(bind<K, I>(x)..., fallback<K, sizeof...(I) + J>()...);
+  }
+  template <class K, std::size_t... I>
+  constexpr K indexed(const double* x, std::index_sequence<I...>) const {
+    return static_cast<K>(kernel(bind<K, I>(x[I])...));
+  }
+  template <class K, std::size_t... I>
+  constexpr K indexed_as(const K* x, const double* plain, std::index_sequence<I...>) const {
+    return static_cast<K>(kernel(bind_as<K, I>(x, plain)...));
+  }
+  template <class K, std::size_t I>
+  constexpr auto bind_as(const K* x, const double* plain) const {
+    if constexpr (is_choice[I]) return chosen<K>{args[I].table, static_cast<int>(plain[I])};
+    else return x[I];
+  }
+  template <std::size_t... I>
+  constexpr int first_broken(const double* x, std::index_sequence<I...>) const {
+    return Extras::broken(bind<double, I>(x[I])...);
+  }
+  template <std::size_t... I>
+  constexpr remark first_doubt(const double* x, std::index_sequence<I...>) const {
+    for (std::size_t i = 0; i < count; ++i)
+      if (!args[i].table && !args[i].valid.contains(x[i]))
+        return {result.name, args[i].name, "outside the range in which the formula is known to hold", x[i], args[i].unit.symbol};
+    if (auto text = Extras::doubt(bind<double, I>(x[I])...); !text.empty()) return {result.name, {}, text, 0.0, {}};
+    return {};
+  }
+  std::string_view requirement_text(int which) const { return Extras::text(which); }
+};
+
+/// A double is also looked at after the kernel: a checked call never returns NaN or infinity.
+template <>
+struct evaluation<double> {
+  template <class F, class... X>
+  static constexpr double run(const F& f, const X&... x) {
+    const auto v = f.numbers(x...);
+    if (const fault bad = f.check(v.data())) [[unlikely]] f.refuse(bad, v.data());
+    const double y = f.value(v.data());
+    if (!is_finite(y)) [[unlikely]] f.refuse({fault::what::no_result, -1}, v.data());
+    return y;
+  }
+};
+
+namespace detail {
+/// Requirements, validity and remarks of a formula, folded into one base.
+template <class... E>
+struct extras;
+template <>
+struct extras<> {
+  template <class... X>
+  static constexpr int broken(const X&...) { return -1; }
+  template <class... X>
+  static constexpr std::string_view doubt(const X&...) { return {}; }
+  static constexpr std::string_view text(int) { return {}; }
+  static constexpr remarks about() { return {}; }
+};
+template <class P, class... E>
+struct extras<requirement<P>, E...> {
+  requirement<P> first;
+  extras<E...> rest;
+  template <class... X>
+  constexpr int broken(const X&... x) const {
+    if (!first.holds(x...)) return 0;
+    const int r = rest.broken(x...);
+    return r < 0 ? -1 : r + 1;
+  }
+  template <class... X>
+  constexpr std::string_view doubt(const X&... x) const { return rest.doubt(x...); }
+  constexpr std::string_view text(int which) const { return which == 0 ? first.text : rest.text(which - 1); }
+  constexpr remarks about() const { return rest.about(); }
+};
+template <class P, class... E>
+struct extras<validity<P>, E...> {
+  validity<P> first;
+  extras<E...> rest;
+  template <class... X>
+  constexpr int broken(const X&... x) const { return rest.broken(x...); }
+  template <class... X>
+  constexpr std::string_view doubt(const X&... x) const { return first.holds(x...) ? rest.doubt(x...) : first.text; }
+  constexpr std::string_view text(int which) const { return rest.text(which); }
+  constexpr remarks about() const { return rest.about(); }
+};
+template <class... E>
+struct extras<remarks, E...> {
+  remarks first;
+  extras<E...> rest;
+  template <class... X>
+  constexpr int broken(const X&... x) const { return rest.broken(x...); }
+  template <class... X>
+  constexpr std::string_view doubt(const X&... x) const { return rest.doubt(x...); }
+  constexpr std::string_view text(int which) const { return rest.text(which); }
+  constexpr remarks about() const { return first; }
+};
+template <class... E>
+constexpr extras<E...> chain_extras(const E&... e);
+template <>
+constexpr extras<> chain_extras() { return {}; }
+template <class F, class... E>
+constexpr extras<F, E...> chain_extras(const F& f, const E&... e) {
+  return {f, chain_extras<E...>(e...)};
+}
+}  // namespace detail
+
+/// Makes a formula: what it returns, its arguments, its source, its kernel, then relations, validity and remarks.
+template <template <class> class Struct, bool... C, class Kernel, class... E>
+constexpr auto formula(out result, const inputs<Struct, C...>& arguments, source from, Kernel kernel, const E&... e) {
+  return formula_t<Kernel, detail::extras<E...>, Struct, C...>(result, arguments, from, kernel,
+                                                               detail::chain_extras<E...>(e...));
+}
+
+// ---------------------------------------------------------------------------------------------------------------------
+// The words of a kernel
+
+/// How a kind of number goes through an inner formula. Specialised by the kinds that carry more than a number.
+template <class K>
+struct inner_call {
+  template <class F, class... X>
+  static constexpr K run(const F& f, const X&... x) {
+    return f.template with_all<K>(
+        [&f](const auto&... y) { return select(f.holds(y...), f.unchecked(y...), static_cast<K>(no_number)); }, x...);
+  }
+};
+/// The slow kind carries the reasons of the inner formula outwards.
+template <>
+struct inner_call<traced> {
+  template <class F, class... X>
+  static traced run(const F& f, const X&... x) {
+    const auto v = f.numbers(x...);
+    traced y = f.template with_all<traced>([&f](const auto&... z) { return f.unchecked(z...); }, x...);
+    if (const fault bad = f.check(v.data()); bad && !y.fault.set()) {
+      y.value = no_number;
+      if (bad.kind == fault::what::relation) {
+        y.fault = {f.result.name, {}, f.text(bad.index), 0.0, {}};
+      } else {
+        const auto& a = f.args[static_cast<std::size_t>(bad.index)];
+        y.fault = {f.result.name, a.name, "outside its permitted range", v[static_cast<std::size_t>(bad.index)], a.unit.symbol};
+      }
+    }
+    if (!y.doubt.set()) y.doubt = f.trace(v.data()).doubt;
+    return y;
+  }
+};
+/// A formula inside a formula: no second exception, but its ranges count (outside: no number).
+template <class F, class... X>
+constexpr auto call(const F& f, const X&... x) {
+  return inner_call<widest_t<X...>>::run(f, x...);
+}
+
+/// Names a step of the working. For numbers it is the identity.
+template <class T>
+constexpr const T& let(std::string_view, const unit_t&, const T& x) { return x; }
+/// A root by a fixed number of Newton steps. `residual(x)` returns {value, slope}; the working prints the equation solved.
+template <int Steps, class T, class Start, class R>
+constexpr T root(std::string_view, const unit_t&, const Start& start, const R& residual, const T&) {
+  T x = static_cast<T>(start);
+  for (int i = 0; i < Steps; ++i) {
+    const auto [g, slope] = residual(x);
+    x = x - g / slope;
+  }
+  return x;
+}
+// Conversions of unit, by name, so that the working carries dimensions.
+template <class T> constexpr T milli(const T& x) { return x / 1000.0; }
+template <class T> constexpr T micro(const T& x) { return x / 1e6; }
+template <class T> constexpr T kilo(const T& x) { return x * 1000.0; }
+template <class T> constexpr T mega(const T& x) { return x * 1e6; }
+template <class T> constexpr T percent(const T& x) { return x / 100.0; }         ///< per cent to a ratio
+template <class T> constexpr T in_percent(const T& x) { return x * 100.0; }      ///< a ratio to per cent
+template <class T> constexpr T in_milli(const T& x) { return x * 1000.0; }       ///< m to mm, m³ to l, V to mV
+template <class T> constexpr T in_micro(const T& x) { return x * 1e6; }          ///< m² to mm²
+template <class T> constexpr T hourly(const T& x) { return x / 3600.0; }         ///< 1/h to 1/s
+template <class T> constexpr T in_hourly(const T& x) { return x * 3600.0; }      ///< 1/s to 1/h
+template <class T> constexpr T kelvin(const T& t) { return t + 273.15; }         ///< °C to K
+template <class T> constexpr T celsius(const T& t) { return t - 273.15; }        ///< K to °C
+template <class T> constexpr T from_zero(const T& t) { return t; }               ///< °C as a difference from 0 °C, in K
+template <class T> constexpr T at_celsius(const T& t) { return t; }              ///< K above 0 °C as a temperature in °C
+template <class T> constexpr T magnitude(const T& x, const unit_t&) { return x; }///< the number alone, in that unit
+template <class T> constexpr T attach(const T& x, const unit_t&) { return x; }   ///< gives a number its unit
+
+/// A subject's list: one line a formula, check or model.
+template <const auto&... Entry>
+struct list {
+  static constexpr std::size_t size = sizeof...(Entry);
+};
+
+}  // namespace v1
+}  // namespace makegood

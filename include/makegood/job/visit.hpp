@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: MIT
+// A visit: what one electrician found, read and measured in one place, as a document and as C++ structures.
+// Job floor. Includes the standard library only; reading JSON text is opt-in (job/json.hpp).
+#pragma once
+#include "fields.hpp"
+
+namespace makegood {
+inline namespace v1 {
+namespace job {
+
+#define MAKEGOOD_DOCUMENT_STRUCTURE static constexpr bool is_document_structure = true
+
+/// What is stated of one function of an instrument.
+struct instrument_accuracy {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string reads_what;
+  double percent = 0.0, counts = 0.0, resolution = 0.0, limit = 0.0, standard_uncertainty = 0.0, coverage_factor = 0.0;
+  template <class V>
+  static void fields(V&& v) {
+    static constexpr std::string_view kinds[] = {"continuity", "insulation", "loop_impedance", "rcd_time", "resistance",
+                                                 "temperature", "airflow", "length", "voltage", "current"};
+    v("reads", &instrument_accuracy::reads_what, words("what this function reads", kinds).must());
+    v("percent", &instrument_accuracy::percent, number("per cent of the reading", unit::percent, between(0, 100)));
+    v("counts", &instrument_accuracy::counts, number("counts of the last digit", unit::one, between(0, 1000)));
+    v("resolution", &instrument_accuracy::resolution, number("one count, in the unit of the reading", unit::one, between(0, 1e6)));
+    v("limit", &instrument_accuracy::limit, number("limit of error, in the unit of the reading", unit::one, between(0, 1e6)));
+    v("standard_uncertainty", &instrument_accuracy::standard_uncertainty, number("standard uncertainty, in the unit of the reading", unit::one, between(0, 1e6)));
+    v("coverage_factor", &instrument_accuracy::coverage_factor, number("coverage factor, where the figures are expanded uncertainties", unit::one, between(0, 10)));
+  }
+  accuracy statement() const { return {percent, counts, resolution, limit, standard_uncertainty, coverage_factor}; }
+};
+struct instrument {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, description, calibrated;
+  std::vector<instrument_accuracy> functions;
+  template <class V>
+  static void fields(V&& v) {
+    v("id", &instrument::id, text("name by which readings refer to it").must());
+    v("description", &instrument::description, text("what kind of instrument it is"));
+    v("calibrated", &instrument::calibrated, text("date of the last calibration"));
+    v("accuracy", &instrument::functions, text("statements of its maker or calibration"));
+  }
+};
+struct supply {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string earthing;
+  double nominal_voltage_v = 230.0;
+  reading external_loop_impedance_ohm;
+  template <class V>
+  static void fields(V&& v) {
+    static constexpr std::string_view systems[] = {"TN-S", "TN-C-S", "TT", "unknown"};
+    v("earthing", &supply::earthing, words("earthing arrangement", systems).must());
+    v("nominal_voltage_v", &supply::nominal_voltage_v, number("nominal voltage to earth", unit::volt, between(50, 1000), {100, 250}).must());
+    v("external_loop_impedance_ohm", &supply::external_loop_impedance_ohm,
+      read_by(reads::loop_impedance, "external earth fault loop impedance", unit::ohm, between(0, 10000), {0.05, 25}));
+  }
+};
+struct room {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, name, kind;
+  std::optional<double> length_m, width_m, height_m, volume_m3;
+  bool outside_wall = true;
+  template <class V>
+  static void fields(V&& v) {
+    static constexpr std::string_view kinds[] = {"kitchen", "kitchen_hood", "utility", "bathroom", "sanitary", "kitchen_continuous",
+                                                 "utility_continuous", "bathroom_continuous", "sanitary_continuous", "other"};
+    v("id", &room::id, text("name by which other parts refer to it").must());
+    v("name", &room::name, text("what people call it").must());
+    v("kind", &room::kind, words("use of the room, as the ventilation rules see it", kinds).must());
+    v("length_m", &room::length_m, number("length", unit::metre, positive_to(100), {0.5, 20}));
+    v("width_m", &room::width_m, number("width", unit::metre, positive_to(100), {0.5, 20}));
+    v("height_m", &room::height_m, number("height", unit::metre, positive_to(20), {1.8, 5}));
+    v("volume_m3", &room::volume_m3, number("volume, instead of length, width and height", unit::cubic_metre, positive_to(10000), {2, 200}));
+    v("outside_wall", &room::outside_wall, text("the room has a wall to the outside"));
+  }
+  std::optional<double> volume() const {
+    if (volume_m3) return volume_m3;
+    if (length_m && width_m && height_m) return *length_m * *width_m * *height_m;
+    return {};
+  }
+};
+struct cable {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::optional<double> drop_mv_per_a_m, resistance_mohm_per_m, cpc_area_mm2, k;
+  double reactance_mohm_per_m = 0.08;
+  template <class V>
+  static void fields(V&& v) {
+    v("drop_mv_per_a_m", &cable::drop_mv_per_a_m, number("tabulated voltage drop", unit::millivolt_per_ampere_metre, positive_to(1000), {0.2, 50}));
+    v("resistance_mohm_per_m", &cable::resistance_mohm_per_m, number("resistance of one conductor at its working temperature, instead of the tabulated drop", unit::milliohm_per_metre, positive_to(1000), {0.1, 50}));
+    v("reactance_mohm_per_m", &cable::reactance_mohm_per_m, number("reactance of one conductor", unit::milliohm_per_metre, between(0, 10), {0.05, 0.2}));
+    v("cpc_area_mm2", &cable::cpc_area_mm2, number("area of the protective conductor", unit::square_millimetre, positive_to(1000), {0.5, 50}));
+    v("k", &cable::k, number("k of the protective conductor for its material, insulation and arrangement", unit::adiabatic_k, positive_to(500), {20, 250}));
+  }
+};
+struct device {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::optional<double> rating_a, operating_current_a, operating_time_s, let_through_a2s;
+  template <class V>
+  static void fields(V&& v) {
+    v("rating_a", &device::rating_a, number("rated current", unit::ampere, positive_to(1000), {1, 125}));
+    v("operating_current_a", &device::operating_current_a, number("current that operates it within the time the rules ask for", unit::ampere, positive_to(1e5), {3, 3000}));
+    v("operating_time_s", &device::operating_time_s, number("operating time at the fault current", unit::second, positive_to(60), {0.1, 5}));
+    v("let_through_a2s", &device::let_through_a2s, number("energy let through at the fault current, maker's figure", unit::ampere_squared_second, positive_to(1e9), {100, 1e6}));
+  }
+};
+struct circuit {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, name, load_kind = "other", rcd_kind = "none";
+  std::optional<double> design_current_a, power_w;
+  double power_factor = 1.0;
+  reading length_m, loop_impedance_ohm, insulation_mohm, rcd_trip_ms;
+  cable wiring;
+  device protection;
+  template <class V>
+  static void fields(V&& v) {
+    static constexpr std::string_view load_kinds[] = {"lighting", "other", "lighting_private_supply", "other_private_supply"};
+    static constexpr std::string_view rcd_kinds[] = {"none", "general", "selective"};
+    v("id", &circuit::id, text("name by which other parts refer to it").must());
+    v("name", &circuit::name, text("what it feeds").must());
+    v("load_kind", &circuit::load_kind, words("use of the circuit", load_kinds));
+    v("design_current_a", &circuit::design_current_a, number("design current", unit::ampere, between(0, 1000), {0.1, 100}));
+    v("power_w", &circuit::power_w, number("power of the load, instead of the design current", unit::watt, positive_to(1e6), {1, 25000}));
+    v("power_factor", &circuit::power_factor, number("power factor of the load", unit::ratio, {0.0, 1.0, true, false}, {0.3, 1}));
+    v("length_m", &circuit::length_m, read_by(reads::length, "length of the cable run", unit::metre, between(0, 1000), {0.5, 200}));
+    v("cable", &circuit::wiring, text("the cable"));
+    v("device", &circuit::protection, text("the protective device, by its electrical parameters"));
+    v("rcd_kind", &circuit::rcd_kind, words("residual current device", rcd_kinds));
+    v("loop_impedance_ohm", &circuit::loop_impedance_ohm, read_by(reads::loop_impedance, "earth fault loop impedance at the far end", unit::ohm, between(0, 10000), {0.05, 200}));
+    v("insulation_mohm", &circuit::insulation_mohm, read_by(reads::insulation, "insulation resistance, live conductors to earth", unit::megaohm, between(0, 1e6), {0.05, 1000}));
+    v("rcd_trip_ms", &circuit::rcd_trip_ms, read_by(reads::rcd_time, "tripping time at the rated residual current", unit::millisecond, between(0, 10000), {5, 500}));
+  }
+};
+struct appliance {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, name, kind, circuit_id;
+  std::optional<double> rated_power_w, rated_voltage_v, lower_tolerance_percent, upper_tolerance_percent;
+  double mats_count = 1.0, cold_tail_ohm = 0.0;
+  reading resistance_ohm, insulation_mohm;
+  template <class V>
+  static void fields(V&& v) {
+    static constexpr std::string_view kinds[] = {"heating_mat", "heating_cable", "heater", "kiln", "towel_rail", "other"};
+    v("id", &appliance::id, text("name by which other parts refer to it").must());
+    v("name", &appliance::name, text("what people call it").must());
+    v("kind", &appliance::kind, words("what it is", kinds).must());
+    v("circuit", &appliance::circuit_id, text("id of the circuit that feeds it"));
+    v("rated_power_w", &appliance::rated_power_w, number("rated power of one element", unit::watt, positive_to(1e5), {10, 20000}));
+    v("rated_voltage_v", &appliance::rated_voltage_v, number("rated voltage", unit::volt, positive_to(1000), {12, 415}));
+    v("lower_tolerance_percent", &appliance::lower_tolerance_percent, number("maker's lower tolerance of the resistance", unit::percent, between(0, 50)));
+    v("upper_tolerance_percent", &appliance::upper_tolerance_percent, number("maker's upper tolerance of the resistance", unit::percent, between(0, 50)));
+    v("mats_count", &appliance::mats_count, number("equal elements in parallel", unit::one, between(1, 50), {1, 6}));
+    v("cold_tail_ohm", &appliance::cold_tail_ohm, number("resistance of the cold tails, there and back", unit::ohm, between(0, 100), {0, 1}));
+    v("resistance_ohm", &appliance::resistance_ohm, read_by(reads::resistance, "resistance of the element, dead and disconnected", unit::ohm, between(0, 1e7), {1, 5000}));
+    v("insulation_mohm", &appliance::insulation_mohm, read_by(reads::insulation, "insulation resistance of the element to its screen or body", unit::megaohm, between(0, 1e6), {0.05, 1000}));
+  }
+};
+struct sensor_curve {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string kind;
+  std::optional<double> reference_ohm, reference_c, beta_k, a, b, c, r0_ohm;
+  template <class V>
+  static void fields(V&& v) {
+    static constexpr std::string_view kinds[] = {"ntc", "steinhart_hart", "rtd", "silicon_ptc"};
+    v("kind", &sensor_curve::kind, words("family of the curve", kinds).must());
+    v("reference_ohm", &sensor_curve::reference_ohm, number("resistance at the reference temperature", unit::ohm, positive_to(1e7), {100, 1e6}));
+    v("reference_c", &sensor_curve::reference_c, number("reference temperature", unit::celsius, between(-50, 150), {0, 50}));
+    v("beta_k", &sensor_curve::beta_k, number("beta constant", unit::kelvin, positive_to(10000), {2500, 5000}));
+    v("a", &sensor_curve::a, number("Steinhart-Hart a", unit::per_kelvin, between(-1, 1)));
+    v("b", &sensor_curve::b, number("Steinhart-Hart b", unit::per_kelvin, between(-1, 1)));
+    v("c", &sensor_curve::c, number("Steinhart-Hart c", unit::per_kelvin, between(-1, 1)));
+    v("r0_ohm", &sensor_curve::r0_ohm, number("resistance at 0 °C", unit::ohm, positive_to(1e5), {10, 5000}));
+  }
+};
+struct sensor {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, name, appliance_id;
+  std::optional<sensor_curve> curve;
+  reading resistance_ohm, temperature_c;
+  template <class V>
+  static void fields(V&& v) {
+    v("id", &sensor::id, text("name by which other parts refer to it").must());
+    v("name", &sensor::name, text("what people call it").must());
+    v("appliance", &sensor::appliance_id, text("id of the appliance that it controls"));
+    v("curve", &sensor::curve, text("the curve that the controller expects, by its parameters"));
+    v("resistance_ohm", &sensor::resistance_ohm, read_by(reads::resistance, "resistance of the sensor, disconnected", unit::ohm, between(0, 1e8), {50, 1e6}));
+    v("temperature_c", &sensor::temperature_c, read_by(reads::temperature, "temperature at the sensor, read independently", unit::celsius, between(-50, 120), {-10, 50}));
+  }
+};
+struct duct_part {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string name;
+  std::optional<double> diameter_mm, width_mm, height_mm;
+  double length_m = 0.0, roughness_mm = 0.09, compression_percent = 0.0, loss_coefficient = 0.0;
+  template <class V>
+  static void fields(V&& v) {
+    v("name", &duct_part::name, text("what it is"));
+    v("diameter_mm", &duct_part::diameter_mm, number("inner diameter of a round part", unit::millimetre, positive_to(2000), {50, 500}));
+    v("width_mm", &duct_part::width_mm, number("width of a rectangular part", unit::millimetre, positive_to(5000), {30, 1000}));
+    v("height_mm", &duct_part::height_mm, number("height of a rectangular part", unit::millimetre, positive_to(5000), {30, 1000}));
+    v("length_m", &duct_part::length_m, number("length", unit::metre, between(0, 500), {0, 50}).must());
+    v("roughness_mm", &duct_part::roughness_mm, number("roughness of the wall", unit::millimetre, between(0, 10), {0, 3}));
+    v("compression_percent", &duct_part::compression_percent, number("a flexible part's shortening against its full length", unit::percent, between(0, 90), {0, 50}));
+    v("loss_coefficient", &duct_part::loss_coefficient, number("sum of the loss coefficients of bends and terminals, by this part's velocity", unit::one, between(0, 1000), {0, 20}));
+  }
+};
+struct fan {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, name, room_id;
+  reading flow_l_per_s;
+  std::optional<double> available_pressure_pa;
+  double air_temperature_c = 20.0, relative_humidity_percent = 50.0, air_pressure_pa = 101325.0;
+  std::vector<duct_part> duct;
+  template <class V>
+  static void fields(V&& v) {
+    v("id", &fan::id, text("name by which other parts refer to it").must());
+    v("name", &fan::name, text("what people call it").must());
+    v("room", &fan::room_id, text("id of the room that it extracts from").must());
+    v("flow_l_per_s", &fan::flow_l_per_s, read_by(reads::airflow, "air flow at the grille", unit::litre_per_second, between(0, 5000), {0.5, 200}));
+    v("available_pressure_pa", &fan::available_pressure_pa, number("static pressure that the fan gives at the required flow, from its plate or sheet", unit::pascal, between(0, 5000), {5, 500}));
+    v("air_temperature_c", &fan::air_temperature_c, number("temperature of the air", unit::celsius, between(-40, 90), {0, 40}));
+    v("relative_humidity_percent", &fan::relative_humidity_percent, number("relative humidity of the air", unit::percent, between(0, 100), {10, 100}));
+    v("air_pressure_pa", &fan::air_pressure_pa, number("air pressure", unit::pascal, between(50000, 120000), {90000, 105000}));
+    v("duct", &fan::duct, text("the parts of the duct, in order"));
+  }
+};
+struct visit {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string format, title, place, date, note;
+  bool invented = false;
+  supply incoming;
+  std::vector<instrument> instruments;
+  std::vector<room> rooms;
+  std::vector<circuit> circuits;
+  std::vector<appliance> appliances;
+  std::vector<sensor> sensors;
+  std::vector<fan> fans;
+  template <class V>
+  static void fields(V&& v) {
+    static constexpr std::string_view formats[] = {"makegood-visit-1"};
+    v("format", &visit::format, words("version of this form of document", formats).must());
+    v("title", &visit::title, text("what the visit is about").must());
+    v("place", &visit::place, text("where"));
+    v("date", &visit::date, text("when"));
+    v("invented", &visit::invented, text("true for demonstrations and tests"));
+    v("note", &visit::note, text("anything else"));
+    v("supply", &visit::incoming, text("supply and earthing").must());
+    v("instruments", &visit::instruments, text("the instruments used"));
+    v("rooms", &visit::rooms, text("rooms"));
+    v("circuits", &visit::circuits, text("circuits"));
+    v("appliances", &visit::appliances, text("appliances with heating elements"));
+    v("sensors", &visit::sensors, text("temperature sensors"));
+    v("fans", &visit::fans, text("extract fans with their ducts"));
+  }
+};
+
+/// Reads a document; throws document_error with all problems at once.
+visit read_visit(const document::value& d);
+/// JSON Schema of a visit.
+document::value visit_schema();
+
+}  // namespace job
+}  // namespace v1
+}  // namespace makegood

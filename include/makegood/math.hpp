@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+// Mathematics for formulas: every formula calls these names, for every kind of number.
+// Core: every subject uses it. The standard library stands behind `double`.
+#pragma once
+#include <bit>
+#include <cmath>
+#include <cstdint>
+#include <limits>
+
+#if defined(__FINITE_MATH_ONLY__) && __FINITE_MATH_ONLY__ && !defined(MAKEGOOD_ALLOW_FINITE_MATH)
+#error "makegood: this unit is compiled with finite-math flags (-ffast-math). Verdicts find NaN by its bits and stay safe, \
+but your own comparisons may not. Drop the flag, or define MAKEGOOD_ALLOW_FINITE_MATH to accept this."
+#endif
+
+namespace makegood {
+inline namespace v1 {
+
+/// NaN by its bits: true under every compiler flag.
+constexpr bool is_nan(double x) {
+  return (std::bit_cast<std::uint64_t>(x) & 0x7fffffffffffffffull) > 0x7ff0000000000000ull;
+}
+/// Neither NaN nor infinite, by the bits.
+constexpr bool is_finite(double x) {
+  return (std::bit_cast<std::uint64_t>(x) & 0x7ff0000000000000ull) != 0x7ff0000000000000ull;
+}
+/// The value that stands for "no number": a quiet NaN, built from its bits.
+inline constexpr double no_number = std::bit_cast<double>(std::uint64_t{0x7ff8000000000000ull});
+
+inline double log(double x) { return std::log(x); }
+inline double log10(double x) { return std::log10(x); }
+inline double exp(double x) { return std::exp(x); }
+inline double sqrt(double x) { return std::sqrt(x); }
+inline double cbrt(double x) { return std::cbrt(x); }
+inline double pow(double x, double y) { return std::pow(x, y); }
+inline double sin(double x) { return std::sin(x); }
+inline double cos(double x) { return std::cos(x); }
+inline double tanh(double x) { return std::tanh(x); }
+inline double erf(double x) { return std::erf(x); }
+inline double erfc(double x) { return std::erfc(x); }
+inline double log1p(double x) { return std::log1p(x); }
+inline double expm1(double x) { return std::expm1(x); }
+inline double fabs(double x) { return std::fabs(x); }
+
+/// The branch of a formula: both sides are evaluated, one is taken.
+constexpr double select(bool condition, double yes, double no) { return condition ? yes : no; }
+
+template <class T>
+constexpr T square(const T& x) {
+  return x * x;
+}
+template <class T>
+constexpr T cube(const T& x) {
+  return x * x * x;
+}
+template <class A, class B>
+constexpr auto minimum(const A& a, const B& b) {
+  return select(a < b, a, b);
+}
+template <class A, class B>
+constexpr auto maximum(const A& a, const B& b) {
+  return select(a < b, b, a);
+}
+
+/// Standard normal distribution function.
+inline double normal_cdf(double z) { return 0.5 * std::erfc(-z * 0.70710678118654752440); }
+
+}  // namespace v1
+}  // namespace makegood

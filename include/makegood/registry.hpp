@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+// The catalogue of everything that is compiled into the `makegood::makegood` target, and calling it by name.
+// Opt-in: needs the compiled target.
+#pragma once
+#include "catalogue.hpp"
+
+namespace makegood {
+inline namespace v1 {
+
+/// Every entry, subject by subject, in the order of the lists.
+std::span<const entry> catalogue();
+/// "electrical.voltage_drop"; nullptr when there is none.
+const entry* find_entry(std::string_view full_name);
+/// Calls an entry by argument names: a number, or an object with the fields of the result.
+document::value invoke(const entry& e, const document::object& inputs);
+/// Rows of the ledger (tests/published) that hold an entry: read in a source, or computed or recalled.
+struct proof {
+  int seen = 0, other = 0;
+};
+proof proved(const entry& e);
+/// Everything that the descriptor says, with the state of its proof: for help, catalogue pages and schemas.
+document::value describe(const entry& e);
+/// "did you mean": the nearest of some names, or "".
+std::string nearest(std::string_view wrong, std::span<const std::string_view> names);
+
+}  // namespace v1
+}  // namespace makegood

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+// Every rulebook that the library ships, and finding them by id ("bs7671:2018+a2,england-adf-2021").
+#pragma once
+#include "common_practice.hpp"
+#include "england_adf_2021.hpp"
+#include "iec60364.hpp"
+#include "bs7671_2018_a2.hpp"
+
+namespace makegood {
+inline namespace v1 {
+namespace rules {
+
+inline constexpr const rule_table* all[] = {&bs7671_2018_a2, &iec60364, &england_adf_2021, &common_practice};
+
+/// Composes a rulebook from ids separated by commas. An unknown id names the known ones.
+inline rulebook find(std::string_view ids) {
+  rulebook book;
+  std::size_t at = 0;
+  while (at <= ids.size()) {
+    std::size_t end = ids.find(',', at);
+    if (end == std::string_view::npos) end = ids.size();
+    std::string_view id = ids.substr(at, end - at);
+    while (!id.empty() && id.front() == ' ') id.remove_prefix(1);
+    while (!id.empty() && id.back() == ' ') id.remove_suffix(1);
+    const rule_table* found = nullptr;
+    for (const auto* t : all)
+      if (t->id == id) found = t;
+    if (!found) {
+      std::string text = "no rulebook \"" + std::string(id) + "\"; known: ";
+      for (const auto* t : all) text += (t == all[0] ? "" : ", ") + std::string(t->id);
+      throw rule_error(text);
+    }
+    book = book + rulebook(*found);
+    at = end + 1;
+  }
+  return book;
+}
+
+}  // namespace rules
+}  // namespace v1
+}  // namespace makegood

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+// Rulebook: UK requirements for electrical installations, BS 7671:2018 with Amendment 2 (2022).
+// Numbers only; the text of the standard is not reproduced. Grades say what was read and what was recalled.
+#pragma once
+#include "../rulebook.hpp"
+
+namespace makegood {
+inline namespace v1 {
+namespace rules {
+
+inline constexpr rule bs7671_2018_a2_rows[] = {
+    // base %, further % per metre, beyond m, at most further %
+    {"voltage_drop_limit", "lighting", comparator::at_most, {3.0, 0.005, 100.0, 0.5}, {"BS 7671:2018+A2:2022", "Appendix 4, Table 4Ab", "seen"}, "3 % of the nominal voltage for lighting"},
+    {"voltage_drop_limit", "other", comparator::at_most, {5.0, 0.005, 100.0, 0.5}, {"BS 7671:2018+A2:2022", "Appendix 4, Table 4Ab", "seen"}, "5 % of the nominal voltage for other uses"},
+    {"adiabatic", "", comparator::at_most, {}, {"BS 7671:2018+A2:2022", "434.5.2, 543.1.3", "memory"}, "the energy let through is not above k²S²"},
+    {"minimum_voltage_factor", "", comparator::at_most, {0.95}, {"BS 7671:2018+A2:2022", "411.4.4, C_min 0.95 since BS 7671:2008+A3:2015", "memory"}, "Z_s · I_a is not above U_0 · C_min"},
+    {"insulation_minimum", "selv_pelv", comparator::at_least, {0.5}, {"BS 7671:2018+A2:2022", "Table 64 (same values as IEC 60364-6 Table 6.1)", "seen"}, "0.5 MΩ at 250 V d.c."},
+    {"insulation_minimum", "up_to_500_v", comparator::at_least, {1.0}, {"BS 7671:2018+A2:2022", "Table 64 (same values as IEC 60364-6 Table 6.1)", "seen"}, "1 MΩ at 500 V d.c."},
+    {"insulation_minimum", "above_500_v", comparator::at_least, {1.0}, {"BS 7671:2018+A2:2022", "Table 64 (same values as IEC 60364-6 Table 6.1)", "seen"}, "1 MΩ at 1000 V d.c."},
+    {"rcd_trip_time", "general", comparator::at_most, {300.0}, {"BS EN 61008-1 / 61009-1", "operating time at I_Δn", "seen"}, "300 ms at the rated residual current"},
+    {"rcd_trip_time", "selective", comparator::at_most, {500.0}, {"BS EN 61008-1 / 61009-1", "operating time at I_Δn", "seen"}, "500 ms at the rated residual current"},
+};
+inline constexpr rule_table bs7671_2018_a2{
+    "bs7671:2018+a2", "Requirements for Electrical Installations, IET Wiring Regulations, 18th edition with Amendment 2",
+    "United Kingdom", "BS 7671:2018+A2:2022", "2022-03-28", bs7671_2018_a2_rows};
+
+}  // namespace rules
+}  // namespace v1
+}  // namespace makegood

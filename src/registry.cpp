@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: MIT
+#include <makegood/registry.hpp>
+#include <makegood/rules/all.hpp>
+#include <algorithm>
+#include "subjects.hpp"
+
+namespace makegood {
+inline namespace v1 {
+
+std::span<const entry> catalogue() {
+  static const std::vector<entry> all = [] {
+    std::vector<entry> a;
+    subjects::electrical(a);
+    subjects::sensing(a);
+    subjects::heating(a);
+    subjects::air(a);
+    return a;
+  }();
+  return all;
+}
+
+const entry* find_entry(std::string_view full_name) {
+  for (const auto& e : catalogue())
+    if (full_name.size() == e.subject.size() + 1 + e.name().size() && full_name.starts_with(e.subject) &&
+        full_name[e.subject.size()] == '.' && full_name.ends_with(e.name()))
+      return &e;
+  return nullptr;
+}
+
+std::string nearest(std::string_view wrong, std::span<const std::string_view> names) {
+  std::string best;
+  std::size_t least = wrong.size() / 3 + 2;
+  for (const auto name : names) {
+    std::vector<std::size_t> row(name.size() + 1);
+    for (std::size_t j = 0; j <= name.size(); ++j) row[j] = j;
+    for (std::size_t i = 1; i <= wrong.size(); ++i) {
+      std::size_t diagonal = row[0];
+      row[0] = i;
+      for (std::size_t j = 1; j <= name.size(); ++j) {
+        const std::size_t above = row[j];
+        row[j] = std::min({row[j] + 1, row[j - 1] + 1, diagonal + (wrong[i - 1] == name[j - 1] ? 0u : 1u)});
+        diagonal = above;
+      }
+    }
+    if (row[name.size()] < least) {
+      least = row[name.size()];
+      best = name;
+    }
+  }
+  return best;
+}
+
+proof proved(const entry& e) {
+  struct row {
+    std::string_view name;
+    int seen, other;
+  };
+  static constexpr row rows[] = {
+#include "proved.inc"
+      {"", 0, 0}};
+  const std::string name = e.full_name();
+  for (const auto& r : rows)
+    if (r.name == name) return {r.seen, r.other};
+  return {};
+}
+
+namespace {
+std::string range_text(const range& r, const unit_t& u) {
+  return std::string(r.low_open ? "above " : "from ") + quantity_text(r.low, u.symbol) + (r.high_open ? " to below " : " to ") + quantity_text(r.high, u.symbol);
+}
+}  // namespace
+
+document::value describe(const entry& e) {
+  document::array args;
+  if (e.is == entry::what::model) {
+    for (const auto& a : e.model.args)
+      args.push_back(document::object{{"name", a.name}, {"type", a.type}, {"text", a.text}, {"optional", a.optional}});
+  } else {
+    for (const auto& a : e.args()) {
+      document::object o{{"name", a.name}, {"symbol", a.symbol}, {"text", a.text}, {"optional", a.optional}};
+      if (a.table) {
+        document::array words;
+        for (const auto& r : a.table->rows) words.push_back(r.key);
+        o.set("one_of", words);
+        if (a.optional) o.set("default", a.table->rows[static_cast<std::size_t>(a.fallback)].key);
+      } else {
+        o.set("unit", a.unit.symbol);
+        o.set("permitted", range_text(a.permitted, a.unit));
+        o.set("low", a.permitted.low);
+        o.set("high", a.permitted.high);
+        o.set("usual", document::array{a.usual.low, a.usual.high});
+        if (a.optional) o.set("default", a.fallback);
+      }
+      args.push_back(o);
+    }
+  }
+  document::object o{{"name", e.full_name()},
+                     {"kind", e.is == entry::what::formula ? "formula" : e.is == entry::what::check ? "check" : "model"},
+                     {"summary", e.summary()},
+                     {"arguments", args},
+                     {"source", document::object{{"title", e.from().title}, {"clause", e.from().clause}, {"grade", e.from().grade}}}};
+  if (e.is == entry::what::formula) {
+    o.set("unit", e.formula.result.unit.symbol);
+    o.set("symbol", e.formula.result.symbol);
+    o.set("accuracy", e.formula.about.accuracy);
+    o.set("degenerate", e.formula.about.degenerate);
+  } else if (e.is == entry::what::check) {
+    o.set("unit", e.check.result.unit.symbol);
+    o.set("limit", e.check.limit_id);
+    o.set("caution", e.check.caution);
+  }
+  const proof p = proved(e);
+  o.set("proof", document::object{{"seen", p.seen}, {"other", p.other}});
+  o.set("status", p.seen > 0 ? "proved" : "unproved");
+  return o;
+}
+
+namespace {
+[[noreturn]] void unknown_argument(const entry& e, std::string_view name) {
+  std::vector<std::string_view> names;
+  for (const auto& a : e.args()) names.push_back(a.name);
+  const std::string near = nearest(name, names);
+  throw range_error(std::string(e.name()) + ": no argument \"" + std::string(name) + "\"" + (near.empty() ? "" : "; did you mean \"" + near + "\"?"));
+}
+}  // namespace
+
+document::value invoke(const entry& e, const document::object& inputs) {
+  if (e.is == entry::what::model) return e.model.run(inputs);
+  const auto args = e.args();
+  for (const auto& f : inputs.fields) {
+    const bool known = std::any_of(args.begin(), args.end(), [&](const argument& a) { return a.name == f.first; }) ||
+                       (e.is == entry::what::check && f.first == "rulebook");
+    if (!known) unknown_argument(e, f.first);
+  }
+  const auto missing = [&](const argument& a) {
+    return range_error(std::string(e.name()) + ": argument \"" + std::string(a.name) + "\" is missing");
+  };
+  if (e.is == entry::what::formula) {
+    std::vector<double> x;
+    for (const auto& a : args) {
+      const auto* v = inputs.find(a.name);
+      if (!v) {
+        if (!a.optional) throw missing(a);
+        x.push_back(a.fallback);
+      } else if (a.table) {
+        const auto* word = v->as<std::string>();
+        if (!word) throw range_error(std::string(e.name()) + ": " + std::string(a.name) + " must be one of " + detail::keys_text(*a.table));
+        const int row = a.table->find(*word);
+        if (row < 0) detail::throw_unknown_key(e.name(), a, *word);
+        x.push_back(row);
+      } else {
+        const auto* number = v->as<double>();
+        if (!number) throw range_error(std::string(e.name()) + ": " + std::string(a.name) + " must be a number in " + std::string(a.unit.symbol));
+        x.push_back(*number);
+      }
+    }
+    const auto refuse = [&](fault why) {
+      const std::string text = e.formula.refusal(e.formula.self, why, x.data());
+      if (why.kind == fault::what::relation) throw relation_error(text);
+      throw range_error(text);
+    };
+    if (const fault bad = e.formula.check(e.formula.self, x.data())) refuse(bad);
+    const double y = e.formula.value(e.formula.self, x.data());
+    if (!is_finite(y)) refuse({fault::what::no_result, -1});
+    return y;
+  }
+  std::vector<given> list;
+  for (const auto& a : args) {
+    const auto* v = inputs.find(a.name);
+    if (!v) {
+      if (!a.optional) throw missing(a);
+      if (a.table) list.emplace_back(a.table->rows[static_cast<std::size_t>(a.fallback)].key);
+      else list.emplace_back(measured::exact(a.fallback));
+      continue;
+    }
+    if (const auto* word = v->as<std::string>()) {
+      list.emplace_back(*word);
+    } else {
+      list.emplace_back(reading_from(*v));
+    }
+  }
+  rulebook book;
+  if (const auto* r = inputs.find("rulebook"))
+    if (const auto* ids = r->as<std::string>()) book = rules::find(*ids);
+  return to_document(detail::judge(e.check, list, book));
+}
+
+}  // namespace v1
+}  // namespace makegood

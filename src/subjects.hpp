@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+// Each subject's list is compiled in a file of its own; registry.cpp joins them.
+#pragma once
+#include <makegood/catalogue.hpp>
+#include <makegood/rules/all.hpp>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace makegood::subjects {
+void electrical(std::vector<entry>& all);
+void sensing(std::vector<entry>& all);
+void heating(std::vector<entry>& all);
+void air(std::vector<entry>& all);
+
+/// Reads the fields of a document for a model; every message names the model and the field.
+class fields {
+ public:
+  fields(std::string_view model, const document::object& from) : model_(model), from_(from) {}
+
+  const document::value& need(std::string_view name) const {
+    const auto* v = from_.find(name);
+    if (!v) throw range_error(std::string(model_) + ": \"" + std::string(name) + "\" is missing");
+    return *v;
+  }
+  double number(std::string_view name) const {
+    const auto& v = need(name);
+    const auto* x = v.as<double>();
+    if (!x) throw range_error(std::string(model_) + ": \"" + std::string(name) + "\" must be a number, not " + std::string(document::type_name(v)));
+    return *x;
+  }
+  double number_or(std::string_view name, double otherwise) const { return from_.find(name) ? number(name) : otherwise; }
+  const std::string& text(std::string_view name) const {
+    const auto& v = need(name);
+    const auto* t = v.as<std::string>();
+    if (!t) throw range_error(std::string(model_) + ": \"" + std::string(name) + "\" must be a text, not " + std::string(document::type_name(v)));
+    return *t;
+  }
+  /// The rulebooks named in the field "rulebook"; an empty one without it.
+  rulebook book() const { return from_.find("rulebook") ? rules::find(text("rulebook")) : rulebook(); }
+  /// A field that nothing asks for is an error, not a comment.
+  template <class... Name>
+  void only(Name... known) const {
+    for (const auto& f : from_.fields)
+      if (!((f.first == known) || ...)) throw range_error(std::string(model_) + ": no argument \"" + f.first + "\"");
+  }
+
+ private:
+  std::string_view model_;
+  const document::object& from_;
+};
+}  // namespace makegood::subjects
