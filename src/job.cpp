@@ -2,8 +2,11 @@
 // A visit's readings become findings: which checks apply, what they are given, what is said in plain words.
 #include <fmt/format.h>
 #include <makegood/catalogue.hpp>
+#include <makegood/air/list.hpp>
 #include <makegood/electrical/list.hpp>
+#include <makegood/heating/list.hpp>
 #include <makegood/job/assess.hpp>
+#include <makegood/sensing/list.hpp>
 #include <set>
 
 namespace makegood {
@@ -133,6 +136,9 @@ class assessor {
 
   assessment run() {
     for (std::size_t i = 0; i < visit_.circuits.size(); ++i) circuit_checks(visit_.circuits[i], detail::indexed("circuits", i));
+    for (std::size_t i = 0; i < visit_.appliances.size(); ++i) appliance_checks(visit_.appliances[i], detail::indexed("appliances", i));
+    for (std::size_t i = 0; i < visit_.sensors.size(); ++i) sensor_check(visit_.sensors[i], detail::indexed("sensors", i));
+    for (std::size_t i = 0; i < visit_.fans.size(); ++i) fan_checks(visit_.fans[i], detail::indexed("fans", i));
     return std::move(a_);
   }
 
@@ -140,7 +146,8 @@ class assessor {
   const visit& visit_;
   const rulebook& rules_;
   assessment a_;
-  std::vector<working> before_;
+  std::vector<working> before_;  // working that leads to the next finding
+  remark doubt_{};               // a formula on that way was used outside the range in which it is known to hold
 
   /// A formula on the way to the value that is judged: its working is kept.
   template <class F, class... X>
@@ -150,11 +157,19 @@ class assessor {
     if constexpr (F::has_aggregate) y = f(typename F::template arguments<measured>{x...});
     else y = f(measured(x)...);
     before_.push_back(work(f, v.data()));
+    if (!doubt_.set()) doubt_ = f.trace(v.data()).doubt;
     return y;
   }
   static measured number_of(const reading& r, reads kind, std::string_view what) { return to_measured(r, kind, what); }
 
   void add(const std::string& path, const std::string& subject, const wording& w, verdict v) {
+    if (doubt_.set() && !is_nan(v.value)) {
+      v.outcome = outcome::undecided;
+      v.reason = reason::outside_validity;
+      v.detail = fmt::format("{}: {}{}", doubt_.formula,
+                             doubt_.argument.empty() ? "" : fmt::format("{} = {}: ", doubt_.argument, quantity_text(doubt_.at, doubt_.unit, 5)), doubt_.text);
+      v.settle = "measure it instead of calculating it";
+    }
     finding f;
     f.path = path;
     f.subject = subject;
@@ -162,6 +177,7 @@ class assessor {
     f.next = v.settle;
     f.before = std::move(before_);
     before_.clear();
+    doubt_ = {};
     const std::string value = is_nan(v.value) ? std::string() : (v.censored.empty() ? "" : v.censored == "no trip" ? "no trip within " : v.censored + " ") + quantity(v.value, v.unit);
     const auto say = [&](std::string_view words_) {
       return fmt::format(fmt::runtime(words_), fmt::arg("s", subject), fmt::arg("v", value), fmt::arg("l", limit_words(v)));
@@ -193,29 +209,193 @@ class assessor {
 
   std::optional<measured> current_of(const circuit& c) {
     if (c.design_current_a) return measured(*c.design_current_a);
-    return {};
+    if (!c.power_w) return {};
+    return through(electrical::design_current, *c.power_w, visit_.incoming.nominal_voltage_v, c.power_factor);
   }
 
   void circuit_checks(const circuit& c, const std::string& path) {
     voltage_drop_of(c, path);
+    adiabatic_of(c, path);
+    loop_impedance_of(c, path);
+    add(path, c.name,
+        {"Is the insulation of the cable sound?", "The insulation reads {v}; at least {l} are asked for.",
+         "The insulation reads {v}; at least {l} are asked for. Do not energise."},
+        electrical::check_insulation(given_of(c.insulation_mohm), "up_to_500_v", rules_));
+    if (c.rcd_kind != "none")
+      add(path, c.name,
+          {"Does the residual current device trip in time?", "It trips in {v}; {l} are allowed.",
+           "It does not trip in time ({v}; {l} are allowed). Do not rely on it."},
+          electrical::check_rcd_trip(given_of(c.rcd_trip_ms), c.rcd_kind, rules_));
   }
 
   void voltage_drop_of(const circuit& c, const std::string& path) {
     constexpr std::string_view question = "Does the cable keep the voltage up?";
     const auto info = electrical::check_voltage_drop.info();
     if (!c.length_m.has_number()) return unanswered(path, c.name, question, info, reason::not_measured, "the length of the cable run");
-    if (!c.wiring.drop_mv_per_a_m)
-      return unanswered(path, c.name, question, info, reason::not_measured, "the size and type of the cable (its tabulated drop)");
+    if (!c.wiring.drop_mv_per_a_m && !c.wiring.resistance_mohm_per_m)
+      return unanswered(path, c.name, question, info, reason::not_measured, "the size and type of the cable (its tabulated drop, or its resistance per metre)");
     const auto current = current_of(c);
-    if (!current) return unanswered(path, c.name, question, info, reason::not_measured, "the design current");
+    if (!current) return unanswered(path, c.name, question, info, reason::not_measured, "the design current or the power of the load");
     const measured length = number_of(c.length_m, reads::length, "length_m");
-    const measured drop = through(electrical::voltage_drop, measured(*c.wiring.drop_mv_per_a_m), *current, length);
+    measured drop;
+    if (c.wiring.drop_mv_per_a_m) drop = through(electrical::voltage_drop, measured(*c.wiring.drop_mv_per_a_m), *current, length);
+    else
+      drop = through(electrical::voltage_drop_impedance, measured(*c.wiring.resistance_mohm_per_m), measured(c.wiring.reactance_mohm_per_m), *current, length,
+                     measured(c.power_factor), measured(2.0));
     add(path, c.name,
         {question, "The cable loses {v} of the {l} that are allowed at the design current.",
          "The cable loses {v} at the design current; {l} are allowed."},
         electrical::check_voltage_drop({.voltage_drop_v = drop, .nominal_voltage_v = measured(visit_.incoming.nominal_voltage_v),
                                         .load_kind = c.load_kind, .length_m = measured(c.length_m.number)}, rules_));
   }
+
+  void adiabatic_of(const circuit& c, const std::string& path) {
+    constexpr std::string_view question = "Does the protective conductor survive a fault?";
+    const auto info = electrical::check_adiabatic.info();
+    if (!c.wiring.cpc_area_mm2 || !c.wiring.k)
+      return unanswered(path, c.name, question, info, reason::not_measured, "the area of the protective conductor and its k (material, insulation, arrangement)");
+    measured energy;
+    if (c.protection.let_through_a2s) {
+      energy = *c.protection.let_through_a2s;
+    } else if (!c.protection.operating_time_s || *c.protection.operating_time_s < 0.1) {
+      return unanswered(path, c.name, question, info, reason::needs_makers_figure,
+                        "the energy that the device lets through at the fault current (below 0.1 s the time alone does not tell)");
+    } else if (!c.loop_impedance_ohm.has_number()) {
+      return unanswered(path, c.name, question, info, reason::not_measured, "the earth fault loop impedance, from which the fault current follows");
+    } else {
+      const measured loop = number_of(c.loop_impedance_ohm, reads::loop_impedance, "loop_impedance_ohm");
+      const measured current = through(electrical::prospective_fault_current, measured(visit_.incoming.nominal_voltage_v), loop);
+      energy = through(electrical::fault_energy, current, measured(*c.protection.operating_time_s));
+    }
+    add(path, c.name,
+        {question, "A fault lets through {v}; the conductor bears {l}.", "A fault lets through {v}; the conductor bears only {l}."},
+        electrical::check_adiabatic(measured(*c.wiring.cpc_area_mm2), measured(*c.wiring.k), energy, rules_));
+  }
+
+  void loop_impedance_of(const circuit& c, const std::string& path) {
+    constexpr std::string_view question = "Does a fault to earth disconnect in time?";
+    const auto info = electrical::check_loop_impedance.info();
+    if (!c.protection.operating_current_a)
+      return unanswered(path, c.name, question, info, reason::needs_makers_figure, "the current that operates the protective device in the required time");
+    given loop = given_of(c.loop_impedance_ohm);
+    if (c.loop_impedance_ohm.is == reading::state::value && c.loop_impedance_ohm.circuit_state == "cold") {
+      const measured cold = number_of(c.loop_impedance_ohm, reads::loop_impedance, "loop_impedance_ohm");
+      measured external(0.0);  // not known: the factor on the whole loop is on the safe side
+      if (const auto& r = visit_.incoming.external_loop_impedance_ohm; r.is == reading::state::value && r.number <= cold.value)
+        external = number_of(r, reads::loop_impedance, "external_loop_impedance_ohm");
+      loop = through(electrical::warm_loop_impedance, cold, external, measured(1.2));
+    }
+    add(path, c.name,
+        {question, "The fault loop has {v}; up to {l} the device disconnects in time.",
+         "The fault loop has {v}; only up to {l} does the device disconnect in time."},
+        electrical::check_loop_impedance(loop, measured(visit_.incoming.nominal_voltage_v), measured(*c.protection.operating_current_a), rules_));
+  }
+
+  void appliance_checks(const appliance& a, const std::string& path) {
+    constexpr std::string_view question = "Is the heating element whole?";
+    const auto info = heating::check_element_resistance.info();
+    if (!a.rated_power_w || !a.rated_voltage_v) {
+      unanswered(path, a.name, question, info, reason::not_measured, "the rated power and voltage on the plate");
+    } else if (!a.resistance_ohm.has_number()) {
+      unanswered(path, a.name, question, info, reason::not_measured, "the resistance of the element, dead and disconnected");
+    } else {
+      rulebook book = rules_;
+      if (a.lower_tolerance_percent && a.upper_tolerance_percent)
+        book = rules_.with({"maker's tolerance", "element_resistance_band", "", comparator::within,
+                            {*a.lower_tolerance_percent, *a.upper_tolerance_percent}, "as stated for " + a.name});
+      add(path, a.name,
+          {question, "The element reads {v}, inside {l}.", "The element reads {v}; whole, it lies within {l}."},
+          heating::check_element_resistance({.resistance_ohm = given_of(a.resistance_ohm), .rated_power_w = measured(*a.rated_power_w),
+                                             .rated_voltage_v = measured(*a.rated_voltage_v), .mats_count = measured(a.mats_count),
+                                             .cold_tail_ohm = measured(a.cold_tail_ohm)}, book));
+    }
+    add(path, a.name,
+        {"Is the element insulated from its screen or body?", "Its insulation reads {v}; at least {l} are asked for.",
+         "Its insulation reads {v}; at least {l} are asked for. Do not energise."},
+        electrical::check_insulation(given_of(a.insulation_mohm), "up_to_500_v", rules_));
+  }
+
+  void sensor_check(const sensor& s, const std::string& path) {
+    constexpr std::string_view question = "Does the sensor say what the controller expects?";
+    const auto info = sensing::check_ntc_sensor.info();
+    const auto want = [&](reason why, const char* what) { unanswered(path, s.name, question, info, why, what); };
+    if (!s.curve) return want(reason::needs_makers_figure, "the curve that the controller expects");
+    const auto& c = *s.curve;
+    std::optional<sensing::curve> curve;
+    if (c.kind == "ntc" && c.reference_ohm && c.beta_k) curve = sensing::ntc_curve{*c.reference_ohm, c.reference_c.value_or(25.0), *c.beta_k};
+    if (c.kind == "steinhart_hart" && c.a && c.b && c.c) curve = sensing::steinhart_hart_curve{*c.a, *c.b, *c.c};
+    if (c.kind == "rtd" && c.r0_ohm) curve = sensing::rtd_curve{*c.r0_ohm};
+    if (c.kind == "silicon_ptc" && c.reference_ohm) curve = sensing::silicon_ptc_curve{*c.reference_ohm};
+    if (!curve) return want(reason::needs_makers_figure, "the constants of the sensor's curve");
+    add(path, s.name,
+        {question, "It reads {v}, inside the {l} of its curve at that temperature.", "It reads {v}; its curve gives {l} at that temperature."},
+        sensing::check_sensor(given_of(s.resistance_ohm), given_of(s.temperature_c), *curve));
+  }
+
+  void fan_checks(const fan& f, const std::string& path) {
+    const room* at = nullptr;
+    for (const auto& r : visit_.rooms)
+      if (r.id == f.room_id) at = &r;
+    if (!at) return;
+    if (at->kind != "other")
+      add(path, f.name,
+          {"Does the fan move the air that the room needs?", "It moves {v}; at least {l} are asked for.", "It moves {v}; at least {l} are asked for."},
+          air::check_extract(given_of(f.flow_l_per_s), at->kind, rules_));
+    if (!at->outside_wall) {
+      constexpr std::string_view question = "Does the fan change the air of a room without an outside wall often enough?";
+      if (const auto volume = at->volume())
+        add(path, f.name,
+            {question, "It makes {v} changes; at least {l} are asked for.", "It makes {v} changes; at least {l} are asked for."},
+            air::check_air_changes(given_of(f.flow_l_per_s), measured(*volume), rules_));
+      else
+        unanswered(path, f.name, question, air::check_air_changes.info(), reason::not_measured, "the length, width and height of the room");
+    }
+    if (!f.duct.empty()) duct_check(f, *at, path);
+  }
+
+  void duct_check(const fan& f, const room& at, const std::string& path) {
+    constexpr std::string_view question = "Can the fan push the air through this duct?";
+    const auto info = air::check_duct_pressure.info();
+    if (!f.available_pressure_pa)
+      return unanswered(path, f.name, question, info, reason::needs_makers_figure, "the pressure that the fan gives at the flow asked for");
+    const auto asked = rules_.find("extract_rate", at.kind);
+    measured flow;
+    if (asked.found) flow = measured(asked.row.numbers[0]);
+    else if (f.flow_l_per_s.is == reading::state::value) flow = number_of(f.flow_l_per_s, reads::airflow, "flow_l_per_s");
+    else return unanswered(path, f.name, question, info, reason::no_rule_in_book, "the flow that the room needs");
+    const measured density = through(air::air_density, measured(f.air_temperature_c), measured(f.relative_humidity_percent), measured(f.air_pressure_pa));
+    const measured viscosity = through(air::air_viscosity, measured(f.air_temperature_c));
+    measured total(0.0);
+    for (std::size_t i = 0; i < f.duct.size(); ++i) {
+      const auto& part = f.duct[i];
+      measured loss, velocity;
+      const measured length(part.length_m), roughness(part.roughness_mm);
+      if (part.diameter_mm) {
+        const measured diameter(*part.diameter_mm);
+        velocity = through(air::duct_velocity, flow, diameter);
+        loss = through(air::duct_pressure_loss, flow, diameter, length, roughness, density, viscosity);
+        if (part.compression_percent > 0.0)
+          loss = through(air::flexible_duct_multiplier, measured(part.compression_percent), diameter).value * loss;
+      } else if (part.width_mm && part.height_mm) {
+        const measured width(*part.width_mm), height(*part.height_mm);
+        velocity = through(air::duct_velocity_rectangular, flow, width, height);
+        loss = through(air::duct_pressure_loss_rectangular, flow, width, height, length, roughness, density, viscosity);
+      } else {
+        before_.clear();
+        doubt_ = {};
+        return unanswered(path, f.name, question, info, reason::not_measured,
+                          fmt::format("the diameter, or the width and height, of duct[{}]{}", i, part.name.empty() ? "" : " (" + part.name + ")"));
+      }
+      total = total + loss;
+      if (part.loss_coefficient > 0.0)
+        total = total + through(air::fitting_pressure_loss, measured(part.loss_coefficient), velocity, density);
+    }
+    add(path, f.name,
+        {question, "The duct takes {v} at the flow asked for; the fan gives {l}.", "The duct takes {v} at the flow asked for; the fan gives only {l}."},
+        air::check_duct_pressure(total, measured(*f.available_pressure_pa)));
+  }
+
+  static given given_of(const reading& r) { return given(r); }
 };
 
 }  // namespace
@@ -227,10 +407,7 @@ document::value to_document(const assessment& a) {
   for (const auto& c : a.cautions) cautions.push_back(c);
   for (const auto& f : a.findings) {
     document::array before;
-    for (const auto& w : f.before) {
-      const auto d = v1::to_document(w);
-      for (const auto& s : std::get<document::array>(d.as<document::object>()->find("steps")->is)) before.push_back(s);
-    }
+    for (const auto& w : f.before) append_steps(before, w);
     findings.push_back(document::object{{"path", f.path},
                                         {"subject", f.subject},
                                         {"question", f.question},

@@ -28,32 +28,35 @@ as_root() {
     fi
 }
 
-package_missing() {
-    [ "$(dpkg-query -W -f '${db:Status-Status}' "$1" 2>/dev/null || true)" != installed ]
+# Prints those of its arguments that are not installed.
+missing_of() {
+    local package
+    for package in "$@"; do
+        if [ "$(dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null || true)" != installed ]; then
+            printf '%s\n' "$package"
+        fi
+    done
 }
 
 # apt_install PACKAGE...: installs those that are missing; nothing to do, nothing asked.
 apt_install() {
-    local package missing=()
+    local missing options=(-y -q --no-install-recommends -o DPkg::Lock::Timeout=600)
     command -v apt-get >/dev/null 2>&1 || return 1
-    for package in "$@"; do
-        if package_missing "$package"; then missing+=("$package"); fi
-    done
+    mapfile -t missing < <(missing_of "$@")
     [ "${#missing[@]}" -gt 0 ] || return 0
     say "installing ${missing[*]}"
-    if ! as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends \
-        -o DPkg::Lock::Timeout=600 "${missing[@]}" </dev/null >&2 2>/dev/null; then
-        as_root apt-get update -q -o DPkg::Lock::Timeout=600 </dev/null >&2 || return 1
-        as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends \
-            -o DPkg::Lock::Timeout=600 "${missing[@]}" </dev/null >&2 || return 1
-    fi
+    # A list of packages that is not there yet, or is old, is the usual reason for a first refusal.
+    as_root env DEBIAN_FRONTEND=noninteractive apt-get install "${options[@]}" "${missing[@]}" \
+        </dev/null >/dev/null 2>&1 && return 0
+    as_root apt-get update -q -o DPkg::Lock::Timeout=600 </dev/null >&2 || return 1
+    as_root env DEBIAN_FRONTEND=noninteractive apt-get install "${options[@]}" "${missing[@]}" </dev/null >&2
 }
 
 # need WHAT PACKAGE...: the same, and the end of the run where it cannot be had.
 need() {
     local what=$1
     shift
-    apt_install "$@" || die "$what is needed and could not be installed; install it by hand (Debian: apt-get install $*)"
+    apt_install "$@" || die "$what: could not be installed; by hand, on Debian: apt-get install $(missing_of "$@" | tr '\n' ' ')"
 }
 
 # at_least HAVE WANTED: is version HAVE >= WANTED?
@@ -90,12 +93,13 @@ ensure_cmake() {
     if ninja --version >/dev/null 2>&1; then GENERATOR=(-G Ninja); fi
 }
 
-# The libraries that we compile against. Where there is no apt, CMake says what is missing.
+# The libraries that we compile against, and what makes building quicker. What cannot be installed may stand elsewhere:
+# CMake looks, and says what is missing.
 ensure_libraries() {
     command -v apt-get >/dev/null 2>&1 || return 0
     if grep -q '^set(makegood_uses_fmt ON)' CMakeLists.txt; then set -- "$@" libfmt-dev; fi
     if grep -q '^set(makegood_uses_eigen ON)' CMakeLists.txt; then set -- "$@" libeigen3-dev; fi
-    need "the libraries of the build" "$@"
+    apt_install "$@" || say "could not install: $(missing_of "$@" | tr '\n' ' ')"
 }
 
 # Jobs of a build: as many as there are cores, but no more than one for each 2 GB of memory.

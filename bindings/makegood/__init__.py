@@ -27,8 +27,7 @@ from ._core import (
     rulebooks,
     visit_schema,
 )
-from . import electrical
-from ._visit import load_visit
+from . import air, electrical, heating, sensing
 
 
 def get_include() -> str:
@@ -50,6 +49,13 @@ def catalogue() -> list[dict]:
     return [f.describe() for subject in _core.subjects.values() for f in subject.values()]
 
 
+def load_visit(path):
+    """The visit in a JSON file. DocumentError lists every problem with its path in the document."""
+    from ._visit import load_visit as load
+
+    return load(path)
+
+
 def report(assessment, audience="client"):
     """The page of an assessment: one HTML file that opens offline and prints on paper."""
     from .report import report as page
@@ -61,6 +67,6 @@ def report(assessment, audience="client"):
 
 __all__ = [
     "Accuracy", "Assessment", "ConvergenceError", "DocumentError", "Error", "Finding", "Measured", "RangeError", "Reading",
-    "RelationError", "RuleError", "Rulebook", "Verdict", "Visit", "__version__", "assess", "catalogue", "electrical",
-    "get_cmake_dir", "get_include", "load_visit", "read_visit", "rulebooks", "visit_schema",
+    "RelationError", "RuleError", "Rulebook", "Verdict", "Visit", "__version__", "air", "assess", "catalogue", "electrical",
+    "get_cmake_dir", "get_include", "heating", "load_visit", "read_visit", "report", "rulebooks", "sensing", "visit_schema",
 ]  # fmt: skip

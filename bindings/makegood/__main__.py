@@ -39,10 +39,10 @@ def _assess(options: argparse.Namespace) -> int:
 
     visit = makegood.load_visit(options.visit)
     assessment = makegood.assess(visit, rules=options.rules).to_dict()
-    from . import report
+    from .report import report, text
 
-    page = report.report(assessment) if options.html else ""
-    print(report.text(assessment))
+    page = report(assessment) if options.html else ""
+    print(text(assessment))
     if options.json:
         _write_whole(options.json, _json(assessment))
     if options.html:

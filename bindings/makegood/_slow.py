@@ -114,8 +114,11 @@ def call(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
     values = _defaults(door, values)
     if any(isinstance(v, _core.Measured) for v in values):
         return _measured(door, values)
-    if any(isinstance(v, (_core.Reading, dict)) for v in values):
-        raise TypeError(f"{door.__name__}: a Reading goes into a check; a formula takes numbers, arrays or Measured")
+    for i, v in enumerate(values):
+        if isinstance(v, _core.Reading):
+            raise _type_error(door, i, v, "Reading: that goes into a check")
+        if isinstance(v, dict):
+            raise _type_error(door, i, v)
     if not ufunc_words and errors == "raise" and all(_is_scalar(v) or isinstance(v, str) for v in values):
         return door(*values)
     return _array(door, values, ufunc_words, errors)

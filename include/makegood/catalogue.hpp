@@ -153,20 +153,23 @@ inline reading reading_from(const document::value& v) {
   throw range_error("a reading is a number, {\"value\": x}, {\"above\": x}, {\"below\": x} or {\"state\": \"no_trip\" | \"not_measured\" | \"pending\"}");
 }
 
+/// Adds the steps of a working to a list of documents.
+inline void append_steps(document::array& list, const working& w) {
+  for (const auto& s : w.steps)
+    list.push_back(document::object{{"symbol", s.symbol}, {"equation", s.equation}, {"substituted", s.substituted},
+                                    {"value", document::number_or_null(s.value)}, {"unit", s.unit}, {"condition", s.condition},
+                                    {"source", s.where_from}});
+}
 inline document::value to_document(const working& w) {
   document::array steps;
-  for (const auto& s : w.steps)
-    steps.push_back(document::object{{"symbol", s.symbol}, {"equation", s.equation}, {"substituted", s.substituted},
-                                     {"value", document::number_or_null(s.value)}, {"unit", s.unit}, {"condition", s.condition},
-                                     {"source", s.where_from}});
+  append_steps(steps, w);
   return document::object{{"steps", steps}, {"value", document::number_or_null(w.value)}, {"unit", w.unit}};
 }
 inline document::value to_document(const verdict& v, bool with_steps = true) {
   document::array overrides, steps;
   for (const auto& o : v.overrides) overrides.push_back(o);
   if (with_steps)
-    for (const auto& w : v.worked())
-      for (const auto& s : std::get<document::array>(std::get<document::object>(to_document(w).is).find("steps")->is)) steps.push_back(s);
+    for (const auto& w : v.worked()) append_steps(steps, w);
   return document::object{
       {"check", v.check},
       {"outcome", outcome_text(v.outcome)},

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 // Everything that needs the standard library alone. Opt-in beside it: job/json.hpp (nlohmann/json), sensing/fit.hpp (Eigen).
 #pragma once
+#include "air/list.hpp"
 #include "catalogue.hpp"
 #include "electrical/list.hpp"
+#include "heating/list.hpp"
 #include "job/assess.hpp"
 #include "registry.hpp"
 #include "rules/all.hpp"
+#include "sensing/list.hpp"

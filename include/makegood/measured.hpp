@@ -52,6 +52,14 @@ inline measured combine(double y, const double* c, const measured* x, std::size_
   return r;
 }
 
+/// A sum keeps every source, so that common ones add up or cancel.
+inline measured operator+(const measured& a, const measured& b) {
+  const measured x[] = {a, b};
+  constexpr double c[] = {1.0, 1.0};
+  return combine(a.value + b.value, c, x, 2);
+}
+inline measured operator*(double factor, const measured& a) { return combine(factor * a.value, &factor, &a, 1); }
+
 namespace detail {
 /// Value and exact gradient at x (choices have none).
 template <class F>

@@ -252,6 +252,7 @@ def test_source_archive_is_complete(tmp_path):
     wanted = [f"include/{header}" for header in HEADERS]
     wanted += [path.relative_to(ROOT).as_posix() for folder in ("src", "bindings") for path in
                (ROOT / folder).rglob("*") if path.is_file() and path.suffix not in {".pyc", ".so"}]
+    wanted += [path.relative_to(ROOT).as_posix() for path in (ROOT / "tests" / "published").glob("*.csv")]  # counted
     wanted += ["CMakeLists.txt", "pyproject.toml", "README.md", "LICENSE"]
     assert not [name for name in wanted if name not in names]
     assert not [name for name in names if name.startswith(("build/", ".venv/", "notebooks/out/"))]

@@ -32,7 +32,7 @@ inline constexpr arg adiabatic_k_arg =
     arg{"k", "k", unit::adiabatic_k, positive_to(1e4), "k of material, insulation and arrangement (a core in a cable 115, a separate conductor 143)"}.usually(40, 176);
 inline constexpr arg fault_current = arg{"current_a", "I", unit::ampere, positive_to(1e6), "fault current"}.usually(50, 6000);
 inline constexpr arg let_through =
-    arg{"let_through_a2s", "I²t", unit::ampere_squared_second, between(0, beyond_measure), "energy that the protective device lets through"}.usually(500, 60000);
+    arg{"let_through_a2s", "I²t", unit::ampere_squared_second, positive, "energy that the protective device lets through"}.usually(500, 60000);
 }  // namespace detail
 
 inline constexpr auto adiabatic_k = formula(
@@ -61,14 +61,14 @@ inline constexpr auto adiabatic_k_from_constants = formula(
 inline constexpr auto adiabatic_area = formula(
     out{"adiabatic_area", "S", unit::square_millimetre, "Least cross-section of a protective conductor for a fault current and its duration."},
     in(arg{"current_a", "I", unit::ampere, between(0, 1e6), "fault current"}.usually(50, 6000),
-       arg{"time_s", "t", unit::second, between(0, 1e4), "time to disconnection"}.usually(0.1, 5).valid_in(between(0.1, 5)), detail::adiabatic_k_arg),
+       arg{"time_s", "t", unit::second, positive_to(1e4), "time to disconnection"}.usually(0.1, 5).valid_in(between(0.1, 5)), detail::adiabatic_k_arg),
     adiabatic_equation, [](auto current, auto time, auto k) { return current * sqrt(time) / k; },
-    remarks{"on the safe side up to 5 s; below 0.1 s the let-through energy of the device rules", "0 mm² without current; no sensitivity at 0 s"});
+    remarks{"on the safe side up to 5 s; below 0.1 s the let-through energy of the device rules", "0 mm² without current"});
 
 inline constexpr auto adiabatic_area_from_let_through = formula(
     out{"adiabatic_area_from_let_through", "S", unit::square_millimetre, "Least cross-section of a protective conductor for a let-through energy."},
     in(detail::let_through, detail::adiabatic_k_arg), adiabatic_equation, [](auto energy, auto k) { return sqrt(energy) / k; },
-    remarks{"that of the maker's energy", "0 mm² without energy"});
+    remarks{"that of the maker's energy", ""});
 
 inline constexpr auto adiabatic_time = formula(
     out{"adiabatic_time", "t", unit::second, "Longest time for which a conductor bears a fault current."},
@@ -97,12 +97,20 @@ inline constexpr auto adiabatic_final_temperature = formula(
     },
     valid_while([](auto energy, auto area, auto metal, auto initial) { return (metal[0] + initial) * exp(energy / square(metal[1] * area)) - metal[0] <= 1100.0; },
                 "the conductor would melt or lose all strength"),
-    remarks{"on the high side: heat that escapes is left out", "the initial temperature without energy"});
+    remarks{"on the high side: heat that escapes is left out", ""});
 
 inline constexpr auto adiabatic_withstand = formula(
     out{"adiabatic_withstand", "k²S²", unit::ampere_squared_second, "Energy that a conductor bears."},
     in(detail::conductor_area, detail::adiabatic_k_arg), source{"IEC 60364-4-43", "434.5.2", "memory"},
     [](auto area, auto k) { return square(k * area); }, remarks{"exact to rounding", ""});
+
+inline constexpr auto fault_energy = formula(
+    out{"fault_energy", "I²t", unit::ampere_squared_second, "Energy let through by a steady fault current until the device operates."},
+    in(arg{"current_a", "I", unit::ampere, between(0, 1e6), "fault current"}.usually(50, 3000),
+       arg{"time_s", "t", unit::second, positive_to(100), "operating time"}.usually(0.1, 5).valid_in(between(0.1, 5))),
+    source{"IEC 60364-5-54:2011", "543.1.2: for disconnection times up to 5 s; below 0.1 s the maker's figure", "memory"},
+    [](auto current, auto time) { return square(current) * time; },
+    remarks{"exact to rounding; the current is taken as steady", "0 without current"});
 
 inline constexpr auto earth_fault_loop_impedance = formula(
     out{"earth_fault_loop_impedance", "Z_s", unit::ohm, "Impedance of the earth fault loop from its part outside and the circuit's line and protective conductor."},
@@ -132,6 +140,16 @@ inline constexpr auto check_adiabatic = check(
     in(detail::conductor_area, detail::adiabatic_k_arg, detail::let_through), rule_use{"adiabatic"}, comparator::at_most, adiabatic_equation,
     [](auto, auto, auto energy) { return energy; }, [](auto, auto area, auto k, auto) { return call(adiabatic_withstand, area, k); },
     "The energy is the maker's figure at the prospective current, or I² t from 0.1 to 5 s; the k is that of the arrangement, not of the metal alone.");
+
+inline constexpr auto warm_loop_impedance = formula(
+    out{"warm_loop_impedance", "Z_s", unit::ohm, "Earth fault loop impedance with the circuit's conductors warm, from a reading on cold conductors."},
+    in(arg{"cold_loop_impedance_ohm", "Z_c", unit::ohm, between(0, 1e6), "loop impedance read with the conductors cold"}.usually(0.3, 5),
+       arg{"external_ohm", "Z_e", unit::ohm, between(0, 1e6), "external part of the loop, which is not warmed"}.usually(0.05, 0.25),
+       arg{"temperature_factor", "F", unit::ratio, between(1, 2), "resistance warm over resistance cold"}.usually(1, 1.3).otherwise(1.2)),
+    source{"BS 7671:2018+A2:2022", "Appendix 3; factor 1.20 for 70 °C conductors read at 20 °C", "memory"},
+    [](auto cold, auto external, auto factor) { return external + factor * (cold - external); },
+    requires_that([](auto cold, auto external, auto) { return external <= cold; }, "the external part is not above the whole loop"),
+    remarks{"the factor is the rounded one of the site tables (0.004 per kelvin); impedances are added as numbers", "the reading itself when the whole loop is external"});
 
 inline constexpr column minimum_voltage_rule[] = {{"C_min", unit::one}};
 inline constexpr auto check_loop_impedance = check(

@@ -62,6 +62,7 @@ inline handle make(node n) {
 std::string expression(const handle& n, bool numbers);
 
 inline std::string operand(const handle& n, bool numbers, int at_least) {
+  if (n->kind == node::op::convert && n->text.empty()) return operand(n->kids[0], numbers, at_least);  // a change of unit that leaves the number
   const bool atom = n->kind == node::op::number || n->kind == node::op::literal || n->kind == node::op::argument ||
                     n->kind == node::op::named || n->kind == node::op::root;
   const bool as_number = atom && (numbers || n->text.empty());

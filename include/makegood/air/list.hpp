@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+// What the library calculates for air and ventilation: one line an entry.
+#pragma once
+#include "ducts.hpp"
+#include "moist_air.hpp"
+#include "ventilation.hpp"
+
+namespace makegood {
+inline namespace v1 {
+namespace air {
+
+using entries = list<
+    airflow_from_air_changes,
+    air_changes_from_airflow,
+    flow_from_velocity,
+    check_extract,
+    check_air_changes,
+    check_duct_pressure,
+    reynolds_number,
+    friction_factor,
+    friction_factor_colebrook,
+    friction_factor_churchill,
+    friction_factor_swamee_jain,
+    friction_factor_haaland,
+    hydraulic_diameter,
+    equivalent_diameter,
+    duct_velocity,
+    duct_velocity_rectangular,
+    velocity_pressure,
+    fitting_pressure_loss,
+    duct_pressure_loss,
+    duct_pressure_loss_rectangular,
+    flexible_duct_multiplier,
+    saturation_pressure,
+    saturation_pressure_magnus,
+    saturation_pressure_iso13788,
+    vapour_pressure,
+    dew_point,
+    dew_point_magnus,
+    relative_humidity,
+    humidity_ratio,
+    air_density,
+    air_viscosity>;
+
+}  // namespace air
+}  // namespace v1
+}  // namespace makegood

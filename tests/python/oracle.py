@@ -1,0 +1,596 @@
+# SPDX-License-Identifier: MIT
+"""The formulas once more, written out from the literature in 50-digit arithmetic (mpmath).
+
+ORACLE maps "subject.function" to a function of the same keyword arguments as the library's, given as
+mpf (strings for choices), that returns an mpf. Nothing here is taken from the library's own code, so
+a slip in either shows as a difference. A remark `memory` marks a constant or an equation that no
+print at hand confirms.
+"""
+import mpmath as mp
+
+mp.mp.dps = 50
+
+D = mp.mpf                       # a decimal constant, exact to the working precision
+ZERO_CELSIUS_K = D("273.15")
+ORACLE = {}
+
+
+def _entry(subject):
+    def register(fn):
+        ORACLE[f"{subject}.{fn.__name__}"] = fn
+        return fn
+    return register
+
+
+electrical, sensing, heating, air = (_entry(s) for s in ("electrical", "sensing", "heating", "air"))
+
+
+def _kelvin(temperature_c):
+    return mp.mpf(temperature_c) + ZERO_CELSIUS_K
+
+
+# ---------------------------------------------------------------- electrical
+
+@electrical
+def voltage_drop(drop_mv_per_a_m, current_a, length_m):
+    # BS 7671 Appendix 4, 6.1: (mV/A/m) Ib L / 1000, factor 2 of a single-phase run inside the table
+    return mp.mpf(drop_mv_per_a_m) * current_a * length_m / 1000
+
+
+@electrical
+def voltage_drop_impedance(resistance_mohm_per_m, reactance_mohm_per_m, current_a, length_m, power_factor, b):
+    # IEC 60364-5-52 Annex G: u = b (r cos phi + x sin phi) Ib L
+    cos_phi = mp.mpf(power_factor)
+    sin_phi = mp.sqrt(1 - cos_phi**2)
+    drop_mohm_per_m = resistance_mohm_per_m * cos_phi + reactance_mohm_per_m * sin_phi
+    return b * drop_mohm_per_m * current_a * length_m / 1000
+
+
+@electrical
+def ring_voltage_drop(resistance_mohm_per_m, ring_length_m, distance_m, current_a, spur_length_m=0):
+    # Ohm's law with both ways round the ring in parallel, plus the spur in series
+    one_way = mp.mpf(distance_m)
+    other_way = ring_length_m - one_way
+    ring_mohm = resistance_mohm_per_m * one_way * other_way / ring_length_m
+    return current_a * (ring_mohm + resistance_mohm_per_m * mp.mpf(spur_length_m)) / 1000
+
+
+@electrical
+def operating_temperature_factor(design_current_a, tabulated_capacity_a, ambient_factor, grouping_factor, conductor_max_c):
+    # BS 7671 Appendix 4, 6.1: [230 + tp - (Ca^2 Cg^2 - Ib^2/It^2)(tp - 30)] / (230 + tp)
+    tp = mp.mpf(conductor_max_c)
+    share = (mp.mpf(ambient_factor) * grouping_factor)**2 - (mp.mpf(design_current_a) / tabulated_capacity_a)**2
+    return 1 - share * (tp - 30) / (230 + tp)
+
+
+@electrical
+def design_current(power_w, voltage_v, power_factor):
+    # Ib = P / (U cos phi)
+    return mp.mpf(power_w) / voltage_v / power_factor
+
+
+@electrical
+def design_current_three_phase(power_w, voltage_v, power_factor):
+    # Ib = P / (sqrt(3) U cos phi), U between lines
+    return mp.mpf(power_w) / voltage_v / power_factor / mp.sqrt(3)
+
+
+@electrical
+def resistance_at_temperature(resistance_20_mohm_per_m, temperature_c, alpha_per_k=D("0.00393")):
+    # IEC 60228 annex on temperature correction; 0.00393 is copper (IACS)
+    return resistance_20_mohm_per_m * (1 + alpha_per_k * (mp.mpf(temperature_c) - 20))
+
+
+@electrical
+def loop_resistance(line_mohm_per_m, cpc_mohm_per_m, length_m, temperature_factor=1):
+    # R1 + R2, IET On-Site Guide Appendix I practice: (r1 + r2) L times the multiplier
+    return (mp.mpf(line_mohm_per_m) + cpc_mohm_per_m) * length_m * temperature_factor / 1000
+
+
+@electrical
+def length_from_resistance(resistance_ohm, resistance_mohm_per_m):
+    return mp.mpf(resistance_ohm) * 1000 / resistance_mohm_per_m
+
+
+@electrical
+def adiabatic_k_from_constants(heat_capacity_j_per_k_mm3, beta_k, resistivity_20_ohm_mm, initial_c, final_c):
+    # IEC 60364-5-54 Annex A: k = sqrt(Qc (beta + 20)/rho20) sqrt(ln((beta + tf)/(beta + ti)))
+    beta = mp.mpf(beta_k)
+    heat = heat_capacity_j_per_k_mm3 * (beta + 20) / resistivity_20_ohm_mm
+    return mp.sqrt(heat * (mp.log(beta + final_c) - mp.log(beta + initial_c)))
+
+
+# IEC 60364-5-54 Annex A, Table A.54.1: beta [C] and K = sqrt(Qc (beta + 20)/rho20), rounded to whole units as the
+# standard prints it. memory: the table itself was not seen. With these K all k values seen in print (Tables A.54.4,
+# A.54.5; BS 7671 54.2, 54.4, 54.5) come out within 0.5; with K from the unrounded Qc and rho20 (225.669, 148.108,
+# 78.187, 41.157) two of them do not: aluminium 90/250 C (print 94) and steel 85/220 C (print 48).
+ADIABATIC = {
+    "copper": (D("234.5"), D(226)),
+    "aluminium": (D(228), D(148)),
+    "steel": (D(202), D(78)),
+    "lead": (D(230), D(41)),
+}
+# The same table's Qc [J/(K mm3)] and rho20 [ohm mm], for adiabatic_k_from_constants. memory
+ADIABATIC_CONSTANTS = {
+    "copper": (D("3.45e-3"), D("17.241e-6")),
+    "aluminium": (D("2.5e-3"), D("28.264e-6")),
+    "steel": (D("3.8e-3"), D("138e-6")),
+    "lead": (D("1.45e-3"), D("214e-6")),
+}
+
+
+@electrical
+def adiabatic_k(material, initial_c, final_c):
+    beta, k0 = ADIABATIC[material]
+    return k0 * mp.sqrt(mp.log((beta + final_c) / (beta + initial_c)))
+
+
+@electrical
+def adiabatic_area(current_a, time_s, k):
+    # IEC 60364-5-54, 543.1.2: S = sqrt(I^2 t)/k
+    return mp.mpf(current_a) * mp.sqrt(time_s) / k
+
+
+@electrical
+def adiabatic_area_from_let_through(let_through_a2s, k):
+    return mp.sqrt(mp.mpf(let_through_a2s)) / k
+
+
+@electrical
+def adiabatic_time(current_a, area_mm2, k):
+    # IEC 60364-4-43, 434.5.2: sqrt(t) = k S/I
+    return (mp.mpf(k) * area_mm2 / current_a)**2
+
+
+@electrical
+def adiabatic_final_temperature(let_through_a2s, area_mm2, material, initial_c):
+    # the equation of k above, solved for tf
+    beta, k0 = ADIABATIC[material]
+    exponent = mp.mpf(let_through_a2s) / (k0 * area_mm2)**2
+    return (beta + initial_c) * mp.exp(exponent) - beta
+
+
+@electrical
+def adiabatic_withstand(area_mm2, k):
+    # IEC 60364-4-43, 434.5.2: k^2 S^2
+    return (mp.mpf(area_mm2) * k)**2
+
+
+@electrical
+def earth_fault_loop_impedance(external_ohm, r1_plus_r2_ohm):
+    # Zs = Ze + (R1 + R2)
+    return mp.mpf(external_ohm) + r1_plus_r2_ohm
+
+
+@electrical
+def max_earth_fault_loop_impedance(voltage_v, minimum_voltage_factor, operating_current_a):
+    # BS 7671 411.4.4: Zs <= Cmin U0/Ia; IEC 60364-4-41 411.4.4 has no Cmin
+    return mp.mpf(voltage_v) * minimum_voltage_factor / operating_current_a
+
+
+@electrical
+def prospective_fault_current(voltage_v, impedance_ohm):
+    return mp.mpf(voltage_v) / impedance_ohm
+
+
+# ------------------------------------------------------------------- sensing
+
+@sensing
+def ntc_resistance(temperature_c, reference_ohm, reference_c, beta_k):
+    # two-parameter thermistor equation: R = R0 exp(B (1/T - 1/T0))
+    return reference_ohm * mp.exp(beta_k * (1 / _kelvin(temperature_c) - 1 / _kelvin(reference_c)))
+
+
+@sensing
+def ntc_temperature(resistance_ohm, reference_ohm, reference_c, beta_k):
+    inverse = 1 / _kelvin(reference_c) + mp.log(mp.mpf(resistance_ohm) / reference_ohm) / beta_k
+    return 1 / inverse - ZERO_CELSIUS_K
+
+
+@sensing
+def beta_from_two_points(temperature_1_c, resistance_1_ohm, temperature_2_c, resistance_2_ohm):
+    ratio = mp.log(mp.mpf(resistance_1_ohm) / resistance_2_ohm)
+    return ratio / (1 / _kelvin(temperature_1_c) - 1 / _kelvin(temperature_2_c))
+
+
+@sensing
+def steinhart_hart_temperature(resistance_ohm, a, b, c):
+    # Steinhart and Hart, Deep-Sea Research 15 (1968) 497: 1/T = a + b ln R + c (ln R)^3
+    x = mp.log(resistance_ohm)
+    return 1 / (a + b * x + c * x**3) - ZERO_CELSIUS_K
+
+
+@sensing
+def steinhart_hart_resistance(temperature_c, a, b, c):
+    # root in ln R of the same equation; the cubic rises steadily for b, c >= 0, Newton from the straight line
+    target = 1 / _kelvin(temperature_c) - a
+    b, c = mp.mpf(b), mp.mpf(c)
+    x = mp.findroot(lambda s: b * s + c * s**3 - target, target / b, solver="newton", df=lambda s: b + 3 * c * s**2)
+    return mp.exp(x)
+
+
+@sensing
+def fit_steinhart_hart(points):
+    # three points: linear system in 1, ln R, (ln R)^3; more: unweighted least squares of 1/T. Returns (a, b, c)
+    rows, right = [], []
+    for temperature_c, resistance_ohm in points:
+        x = mp.log(resistance_ohm)
+        rows.append([1, x, x**3])
+        right.append(1 / _kelvin(temperature_c))
+    solution = mp.lu_solve(mp.matrix(rows), mp.matrix(right))
+    return tuple(solution)
+
+
+# IEC 60751: Callendar-Van Dusen coefficients
+RTD_A, RTD_B, RTD_C = D("3.9083e-3"), D("-5.775e-7"), D("-4.183e-12")
+
+
+@sensing
+def rtd_resistance(temperature_c, r0_ohm):
+    t = mp.mpf(temperature_c)
+    ratio = 1 + RTD_A * t + RTD_B * t**2
+    if t < 0:
+        ratio += RTD_C * (t - 100) * t**3
+    return r0_ohm * ratio
+
+
+@sensing
+def rtd_temperature(resistance_ohm, r0_ohm):
+    ratio = mp.mpf(resistance_ohm) / r0_ohm
+    if ratio >= 1:
+        return (-RTD_A + mp.sqrt(RTD_A**2 - 4 * RTD_B * (1 - ratio))) / (2 * RTD_B)
+    start = D("255.819") * (ratio - 1) + D("9.1455") * (ratio - 1)**2      # first terms of the GOST 6651 inverse
+    return mp.findroot(lambda t: rtd_resistance(t, 1) - ratio, start, solver="secant")
+
+
+@sensing
+def rtd_tolerance(tolerance_class, temperature_c):
+    # IEC 60751: AA, A, B; C after a secondary print
+    fixed, slope = {"AA": ("0.1", "0.0017"), "A": ("0.15", "0.002"), "B": ("0.3", "0.005"), "C": ("0.6", "0.01")}[tolerance_class]
+    return D(fixed) + D(slope) * abs(mp.mpf(temperature_c))
+
+
+# coefficients of the silicon spreading-resistance type: memory, no open standard found
+@sensing
+def silicon_ptc_resistance(temperature_c, reference_ohm, a_per_k=D("7.88e-3"), b_per_k2=D("1.937e-5")):
+    rise = mp.mpf(temperature_c) - 25
+    return reference_ohm * (1 + a_per_k * rise + b_per_k2 * rise**2)
+
+
+@sensing
+def silicon_ptc_temperature(resistance_ohm, reference_ohm, a_per_k=D("7.88e-3"), b_per_k2=D("1.937e-5")):
+    excess = mp.mpf(resistance_ohm) / reference_ohm - 1
+    return 25 + (-a_per_k + mp.sqrt(mp.mpf(a_per_k)**2 + 4 * b_per_k2 * excess)) / (2 * b_per_k2)
+
+
+# ------------------------------------------------------------------- heating
+
+@heating
+def element_resistance(power_w, voltage_v):
+    # P = U^2/R
+    return mp.mpf(voltage_v)**2 / power_w
+
+
+@heating
+def element_power(resistance_ohm, voltage_v):
+    return mp.mpf(voltage_v)**2 / resistance_ohm
+
+
+@heating
+def element_current(power_w, voltage_v):
+    return mp.mpf(power_w) / voltage_v
+
+
+@heating
+def power_at_voltage(rated_power_w, rated_voltage_v, voltage_v):
+    # constant resistance: the power goes with the square of the voltage
+    return rated_power_w * (mp.mpf(voltage_v) / rated_voltage_v)**2
+
+
+@heating
+def parallel_element_resistance(power_w, voltage_v, mats_count):
+    # 1/R = sum of 1/Ri
+    return mp.mpf(voltage_v)**2 / power_w / mats_count
+
+
+@heating
+def power_density(power_w, area_m2):
+    return mp.mpf(power_w) / area_m2
+
+
+@heating
+def floor_heat_flux(surface_c, room_c):
+    # EN 1264-2, ISO 11855-2 formula (1): q = 8.92 (theta_F - theta_i)^1.1
+    return D("8.92") * mp.power(mp.mpf(surface_c) - room_c, D("1.1"))
+
+
+@heating
+def floor_surface_temperature(flux_w_per_m2, room_c):
+    return room_c + mp.power(flux_w_per_m2 / D("8.92"), 1 / D("1.1"))
+
+
+# ----------------------------------------------------------------------- air
+
+@air
+def airflow_from_air_changes(room_volume_m3, air_changes_per_h):
+    # n = 3600 Q/V, Q in m3/s
+    return mp.mpf(room_volume_m3) * air_changes_per_h * 1000 / 3600
+
+
+@air
+def air_changes_from_airflow(flow_l_per_s, room_volume_m3):
+    return mp.mpf(flow_l_per_s) * 3600 / 1000 / room_volume_m3
+
+
+@air
+def reynolds_number(velocity_m_per_s, diameter_mm, density_kg_per_m3, viscosity_pa_s):
+    return mp.mpf(density_kg_per_m3) * velocity_m_per_s * diameter_mm / 1000 / viscosity_pa_s
+
+
+@air
+def friction_factor_colebrook(reynolds, relative_roughness):
+    # Colebrook-White: 1/sqrt f = -2 lg(e/(3.7 D) + 2.51/(Re sqrt f)), solved in x = 1/sqrt f
+    start = 1 / mp.sqrt(friction_factor_haaland(reynolds, relative_roughness))
+    x = mp.findroot(lambda s: s + 2 * mp.log10(relative_roughness / D("3.7") + D("2.51") * s / reynolds), start)
+    return 1 / x**2
+
+
+@air
+def friction_factor_churchill(reynolds, relative_roughness):
+    # Churchill 1977, all regimes, as a Darcy factor
+    re = mp.mpf(reynolds)
+    a = (D("2.457") * mp.log(1 / (mp.power(7 / re, D("0.9")) + D("0.27") * relative_roughness)))**16
+    b = (37530 / re)**16
+    return 8 * mp.power((8 / re)**12 + mp.power(a + b, D("-1.5")), mp.mpf(1) / 12)
+
+
+@air
+def friction_factor_swamee_jain(reynolds, relative_roughness):
+    # Swamee and Jain 1976, 5.74 form
+    return D("0.25") / mp.log10(relative_roughness / D("3.7") + D("5.74") / mp.power(reynolds, D("0.9")))**2
+
+
+@air
+def friction_factor_haaland(reynolds, relative_roughness):
+    # Haaland 1983: 1/sqrt f = -1.8 lg[(e/(3.7 D))^1.11 + 6.9/Re]
+    inside = mp.power(relative_roughness / D("3.7"), D("1.11")) + D("6.9") / reynolds
+    return 1 / (D("1.8") * mp.log10(inside))**2
+
+
+@air
+def friction_factor(reynolds, relative_roughness):
+    # laminar 64/Re to 2300, Churchill in the transition, Colebrook-White from 4000
+    if reynolds <= 2300:
+        return 64 / mp.mpf(reynolds)
+    if reynolds < 4000:
+        return friction_factor_churchill(reynolds, relative_roughness)
+    return friction_factor_colebrook(reynolds, relative_roughness)
+
+
+@air
+def hydraulic_diameter(width_mm, height_mm):
+    # four times area over perimeter
+    return 4 * mp.mpf(width_mm) * height_mm / (2 * (mp.mpf(width_mm) + height_mm))
+
+
+@air
+def equivalent_diameter(width_mm, height_mm):
+    # Huebscher 1948; ASHRAE Fundamentals 2021 ch. 21 eq. (25)
+    product, total = mp.mpf(width_mm) * height_mm, mp.mpf(width_mm) + height_mm
+    return D("1.30") * mp.power(product, D("0.625")) / mp.power(total, D("0.25"))
+
+
+@air
+def duct_velocity(flow_l_per_s, diameter_mm):
+    area_m2 = mp.pi * (mp.mpf(diameter_mm) / 1000)**2 / 4
+    return mp.mpf(flow_l_per_s) / 1000 / area_m2
+
+
+@air
+def velocity_pressure(velocity_m_per_s, density_kg_per_m3):
+    return density_kg_per_m3 * mp.mpf(velocity_m_per_s)**2 / 2
+
+
+@air
+def fitting_pressure_loss(loss_coefficient, velocity_m_per_s, density_kg_per_m3):
+    return loss_coefficient * velocity_pressure(velocity_m_per_s, density_kg_per_m3)
+
+
+def _darcy_weisbach(velocity_m_per_s, diameter_mm, length_m, roughness_mm, density_kg_per_m3, viscosity_pa_s):
+    re = reynolds_number(velocity_m_per_s, diameter_mm, density_kg_per_m3, viscosity_pa_s)
+    f = friction_factor(re, mp.mpf(roughness_mm) / diameter_mm)
+    return f * length_m / (mp.mpf(diameter_mm) / 1000) * velocity_pressure(velocity_m_per_s, density_kg_per_m3)
+
+
+@air
+def duct_pressure_loss(flow_l_per_s, diameter_mm, length_m, roughness_mm, density_kg_per_m3, viscosity_pa_s):
+    # Darcy-Weisbach
+    velocity = duct_velocity(flow_l_per_s, diameter_mm)
+    return _darcy_weisbach(velocity, diameter_mm, length_m, roughness_mm, density_kg_per_m3, viscosity_pa_s)
+
+
+@air
+def duct_pressure_loss_rectangular(flow_l_per_s, width_mm, height_mm, length_m, roughness_mm, density_kg_per_m3, viscosity_pa_s):
+    # Darcy-Weisbach with the hydraulic diameter and the true velocity
+    velocity = mp.mpf(flow_l_per_s) * 1000 / (mp.mpf(width_mm) * height_mm)
+    diameter = hydraulic_diameter(width_mm, height_mm)
+    return _darcy_weisbach(velocity, diameter, length_m, roughness_mm, density_kg_per_m3, viscosity_pa_s)
+
+
+@air
+def flexible_duct_multiplier(compression_percent, diameter_mm):
+    # ASHRAE Fundamentals 2021 ch. 21 eq. (22): 1 + 0.58 Kc exp(-0.00496 D)
+    return 1 + D("0.58") * compression_percent * mp.exp(-D("0.00496") * mp.mpf(diameter_mm))
+
+
+# Hyland and Wexler 1983 as printed in ASHRAE Fundamentals ch. 1, eqs. (5) and (6)
+def _hyland_wexler_ice(temperature_c):
+    t = _kelvin(temperature_c)
+    return mp.exp(D("-5674.5359") / t + D("6.3925247") - D("0.009677843") * t + D("6.2215701e-7") * t**2
+                  + D("2.0747825e-9") * t**3 - D("9.484024e-13") * t**4 + D("4.1635019") * mp.log(t))
+
+
+def _hyland_wexler_water(temperature_c):
+    t = _kelvin(temperature_c)
+    return mp.exp(D("-5800.2206") / t + D("1.3914993") - D("0.048640239") * t + D("4.1764768e-5") * t**2
+                  - D("1.4452093e-8") * t**3 + D("6.5459673") * mp.log(t))
+
+
+@air
+def saturation_pressure(temperature_c):
+    return _hyland_wexler_ice(temperature_c) if temperature_c < 0 else _hyland_wexler_water(temperature_c)
+
+
+@air
+def saturation_pressure_magnus(temperature_c):
+    # WMO-No. 8, Annex 4.B, over water: 6.112 exp(17.62 t/(243.12 + t)) hPa
+    t = mp.mpf(temperature_c)
+    return D("611.2") * mp.exp(D("17.62") * t / (D("243.12") + t))
+
+
+@air
+def saturation_pressure_iso13788(temperature_c):
+    # ISO 13788 Annex E, formulas E.7 (t >= 0) and E.8 (t < 0)
+    t = mp.mpf(temperature_c)
+    a, b = (D("17.269"), D("237.3")) if t >= 0 else (D("21.875"), D("265.5"))
+    return D("610.5") * mp.exp(a * t / (b + t))
+
+
+@air
+def vapour_pressure(temperature_c, relative_humidity_percent):
+    return saturation_pressure(temperature_c) * relative_humidity_percent / 100
+
+
+@air
+def dew_point(temperature_c, relative_humidity_percent):
+    # root of the same saturation formula. Ice and water equations leave a gap of 0.06 Pa at 0 C: inside it, 0 C
+    pressure = vapour_pressure(temperature_c, relative_humidity_percent)
+    start = dew_point_magnus(temperature_c, relative_humidity_percent)
+    if pressure >= _hyland_wexler_water(0):
+        branch = _hyland_wexler_water
+    elif pressure <= _hyland_wexler_ice(0):
+        branch = _hyland_wexler_ice
+    else:
+        return mp.mpf(0)
+    return mp.findroot(lambda t: mp.log(branch(t) / pressure), start)
+
+
+@air
+def dew_point_magnus(temperature_c, relative_humidity_percent):
+    # WMO form inverted: Td = b g/(a - g), g = ln(RH/100) + a t/(b + t)
+    t, a, b = mp.mpf(temperature_c), D("17.62"), D("243.12")
+    g = mp.log(mp.mpf(relative_humidity_percent) / 100) + a * t / (b + t)
+    return b * g / (a - g)
+
+
+@air
+def relative_humidity(temperature_c, dew_point_c):
+    return 100 * saturation_pressure(dew_point_c) / saturation_pressure(temperature_c)
+
+
+@air
+def humidity_ratio(vapour_pressure_pa, pressure_pa):
+    # ASHRAE Fundamentals ch. 1: W = 0.621945 pw/(p - pw)
+    return D("0.621945") * vapour_pressure_pa / (mp.mpf(pressure_pa) - vapour_pressure_pa)
+
+
+@air
+def air_density(temperature_c, relative_humidity_percent, pressure_pa):
+    # ideal mixture of dry air and vapour, gas constants 287.042 and 461.524 J/(kg K) (ASHRAE)
+    t, pw = _kelvin(temperature_c), vapour_pressure(temperature_c, relative_humidity_percent)
+    return (pressure_pa - pw) / (D("287.042") * t) + pw / (D("461.524") * t)
+
+
+@air
+def air_viscosity(temperature_c):
+    # U.S. Standard Atmosphere 1976, Sutherland: 1.458e-6 T^1.5/(T + 110.4)
+    t = _kelvin(temperature_c)
+    return D("1.458e-6") * mp.power(t, D("1.5")) / (t + D("110.4"))
+
+
+# One ordinary point of each function, for a look by eye and for a caller that wants a smoke test
+POINTS = {
+    "electrical.voltage_drop": dict(drop_mv_per_a_m=18, current_a=32, length_m=40),
+    "electrical.voltage_drop_impedance": dict(resistance_mohm_per_m=9, reactance_mohm_per_m="0.08", current_a=16, length_m=25, power_factor="0.8", b=2),
+    "electrical.ring_voltage_drop": dict(resistance_mohm_per_m=18, ring_length_m=80, distance_m=16, current_a=20, spur_length_m=4),
+    "electrical.operating_temperature_factor": dict(design_current_a=26, tabulated_capacity_a=42, ambient_factor=1, grouping_factor=1, conductor_max_c=70),
+    "electrical.design_current": dict(power_w=3000, voltage_v=230, power_factor=1),
+    "electrical.design_current_three_phase": dict(power_w=16000, voltage_v=400, power_factor=1),
+    "electrical.resistance_at_temperature": dict(resistance_20_mohm_per_m="7.41", temperature_c=70),
+    "electrical.loop_resistance": dict(line_mohm_per_m="7.41", cpc_mohm_per_m="12.1", length_m=22),
+    "electrical.length_from_resistance": dict(resistance_ohm="0.593", resistance_mohm_per_m="7.41"),
+    "electrical.adiabatic_k": dict(material="copper", initial_c=70, final_c=160),
+    "electrical.adiabatic_k_from_constants": dict(heat_capacity_j_per_k_mm3="3.8e-3", beta_k=202, resistivity_20_ohm_mm="138e-6", initial_c=60, final_c=200),
+    "electrical.adiabatic_area": dict(current_a=90, time_s="0.4", k=115),
+    "electrical.adiabatic_area_from_let_through": dict(let_through_a2s=45000, k=115),
+    "electrical.adiabatic_time": dict(current_a=460, area_mm2="1.5", k=115),
+    "electrical.adiabatic_final_temperature": dict(let_through_a2s=100000, area_mm2="2.5", material="copper", initial_c=70),
+    "electrical.adiabatic_withstand": dict(area_mm2="1.5", k=143),
+    "electrical.earth_fault_loop_impedance": dict(external_ohm="0.35", r1_plus_r2_ohm="0.62"),
+    "electrical.max_earth_fault_loop_impedance": dict(voltage_v=230, minimum_voltage_factor="0.95", operating_current_a=160),
+    "electrical.prospective_fault_current": dict(voltage_v=230, impedance_ohm="0.35"),
+    "sensing.ntc_resistance": dict(temperature_c=5, reference_ohm=10000, reference_c=25, beta_k=3950),
+    "sensing.ntc_temperature": dict(resistance_ohm="12535.3", reference_ohm=10000, reference_c=25, beta_k=3950),
+    "sensing.beta_from_two_points": dict(temperature_1_c=25, resistance_1_ohm=10000, temperature_2_c=85, resistance_2_ohm=1072),
+    "sensing.steinhart_hart_temperature": dict(resistance_ohm=20000, a="1.1351066e-3", b="2.3293284e-4", c="9.4096431e-8"),
+    "sensing.steinhart_hart_resistance": dict(temperature_c=30, a="1.1351066e-3", b="2.3293284e-4", c="9.4096431e-8"),
+    "sensing.fit_steinhart_hart": dict(points=[(0, 32554), (25, 10000), (50, 3605)]),
+    "sensing.rtd_resistance": dict(temperature_c=-200, r0_ohm=100),
+    "sensing.rtd_temperature": dict(resistance_ohm="18.52", r0_ohm=100),
+    "sensing.rtd_tolerance": dict(tolerance_class="B", temperature_c=600),
+    "sensing.silicon_ptc_resistance": dict(temperature_c=0, reference_ohm=1000),
+    "sensing.silicon_ptc_temperature": dict(resistance_ohm=815, reference_ohm=1000),
+    "heating.element_resistance": dict(power_w=450, voltage_v=230),
+    "heating.element_power": dict(resistance_ohm="117.556", voltage_v=240),
+    "heating.element_current": dict(power_w=1000, voltage_v=240),
+    "heating.power_at_voltage": dict(rated_power_w=450, rated_voltage_v=230, voltage_v=240),
+    "heating.parallel_element_resistance": dict(power_w=150, voltage_v=230, mats_count=3),
+    "heating.power_density": dict(power_w=10, area_m2="0.0667"),
+    "heating.floor_heat_flux": dict(surface_c=29, room_c=20),
+    "heating.floor_surface_temperature": dict(flux_w_per_m2=100, room_c=20),
+    "air.airflow_from_air_changes": dict(room_volume_m3="36.45", air_changes_per_h=8),
+    "air.air_changes_from_airflow": dict(flow_l_per_s=31, room_volume_m3=185),
+    "air.reynolds_number": dict(velocity_m_per_s=2, diameter_mm=100, density_kg_per_m3="1.2", viscosity_pa_s="1.8e-5"),
+    "air.friction_factor": dict(reynolds=3000, relative_roughness="0.001"),
+    "air.friction_factor_colebrook": dict(reynolds=100000, relative_roughness="1e-4"),
+    "air.friction_factor_churchill": dict(reynolds=1000, relative_roughness="1e-4"),
+    "air.friction_factor_swamee_jain": dict(reynolds=100000, relative_roughness="1e-4"),
+    "air.friction_factor_haaland": dict(reynolds=100000, relative_roughness="1e-4"),
+    "air.hydraulic_diameter": dict(width_mm=204, height_mm=60),
+    "air.equivalent_diameter": dict(width_mm=204, height_mm=60),
+    "air.duct_velocity": dict(flow_l_per_s=470, diameter_mm=250),
+    "air.velocity_pressure": dict(velocity_m_per_s=3, density_kg_per_m3="1.21"),
+    "air.fitting_pressure_loss": dict(loss_coefficient="0.5", velocity_m_per_s=3, density_kg_per_m3="1.21"),
+    "air.duct_pressure_loss": dict(flow_l_per_s=15, diameter_mm=100, length_m=1, roughness_mm="0.09", density_kg_per_m3="1.2", viscosity_pa_s="1.8e-5"),
+    "air.duct_pressure_loss_rectangular": dict(flow_l_per_s=15, width_mm=204, height_mm=60, length_m=1, roughness_mm="0.09", density_kg_per_m3="1.2", viscosity_pa_s="1.8e-5"),
+    "air.flexible_duct_multiplier": dict(compression_percent=15, diameter_mm=250),
+    "air.saturation_pressure": dict(temperature_c=-20),
+    "air.saturation_pressure_magnus": dict(temperature_c=20),
+    "air.saturation_pressure_iso13788": dict(temperature_c=-5),
+    "air.vapour_pressure": dict(temperature_c=21, relative_humidity_percent=40),
+    "air.dew_point": dict(temperature_c=25, relative_humidity_percent=80),
+    "air.dew_point_magnus": dict(temperature_c=22, relative_humidity_percent=70),
+    "air.relative_humidity": dict(temperature_c=20, dew_point_c=15),
+    "air.humidity_ratio": dict(vapour_pressure_pa="3169.7", pressure_pa=95461),
+    "air.air_density": dict(temperature_c=20, relative_humidity_percent=50, pressure_pa=101325),
+    "air.air_viscosity": dict(temperature_c=20),
+}
+CHOICES = {"material", "tolerance_class"}
+
+
+def as_arguments(inputs):
+    """Ledger inputs (numbers or decimal strings) as ORACLE wants them."""
+    def one(name, value):
+        if name in CHOICES:
+            return value
+        if name == "points":
+            return [(mp.mpf(t), mp.mpf(r)) for t, r in value]
+        return mp.mpf(value)
+    return {name: one(name, value) for name, value in inputs.items()}
+
+
+if __name__ == "__main__":
+    for function, evaluate in ORACLE.items():
+        result = evaluate(**as_arguments(POINTS[function]))
+        shown = result if isinstance(result, tuple) else (result,)
+        print(f"{function:44s}", *(mp.nstr(value, 15) for value in shown))
