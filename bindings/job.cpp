@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The job floor: a visit in, an assessment out.
+#include <pybind11/stl.h>
 #include "door.hpp"
 #include <makegood/job/assess.hpp>
 

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 // A visit's readings become findings: which checks apply, what they are given, what is said in plain words.
 #include <fmt/format.h>
-#include <makegood/catalogue.hpp>
 #include <makegood/air/list.hpp>
 #include <makegood/electrical/list.hpp>
 #include <makegood/heating/list.hpp>
 #include <makegood/job/assess.hpp>
+#include <makegood/registry.hpp>
 #include <makegood/sensing/list.hpp>
+#include <makegood/version.hpp>
 #include <set>
 
 namespace makegood {
@@ -37,6 +38,16 @@ class instrument_shelf {
  public:
   instrument_shelf(const visit& v, std::vector<problem>& problems) : visit_(v), problems_(problems) {
     ids_ = ids_of(v.instruments, "instruments", problems);
+    for (std::size_t i = 0; i < v.instruments.size(); ++i)
+      for (std::size_t j = 0; j < v.instruments[i].functions.size(); ++j) {
+        const auto& a = v.instruments[i].functions[j];
+        const std::string at = detail::indexed(detail::indexed("instruments", i) + ".accuracy", j);
+        if (a.counts > 0 && !(a.resolution > 0)) problems.push_back({at, "states counts but not the resolution, the size of one count"});
+        else if (a.exact && a.says_something()) problems.push_back({at, "is exact and states an accuracy: leave one of them out"});
+        else if (!a.exact && !a.says_something())
+          problems.push_back({at, "states no accuracy: give percent, counts with resolution, limit or standard_uncertainty (or leave the function out: "
+                                  "the worst case of its class is then assumed)"});
+      }
   }
   /// Gives a reading the statement of its instrument for what it reads.
   void attach(reading& r, reads kind) {
@@ -152,13 +163,30 @@ class assessor {
   /// A formula on the way to the value that is judged: its working is kept.
   template <class F, class... X>
   measured through(const F& f, const X&... x) {
-    const auto v = f.numbers(x...);
-    measured y;
-    if constexpr (F::has_aggregate) y = f(typename F::template arguments<measured>{x...});
-    else y = f(measured(x)...);
-    before_.push_back(work(f, v.data()));
-    if (!doubt_.set()) doubt_ = f.trace(v.data()).doubt;
-    return y;
+    static_assert(sizeof...(X) == F::count);
+    static const formula_info& info = entry_of(f).formula;
+    return through_info(info, {measured(x)...});
+  }
+  measured through_info(const formula_info& f, const std::vector<measured>& x) {
+    std::vector<double> v, slopes(x.size());
+    for (const auto& m : x) v.push_back(m.value);
+    if (const fault bad = f.check(f.self, v.data())) throw range_error(f.refusal(f.self, bad, v.data()));
+    const double y = f.gradient(f.self, v.data(), slopes.data());
+    if (!is_finite(y)) throw range_error(f.refusal(f.self, {fault::what::no_result, -1}, v.data()));
+    before_.push_back(f.work(f.self, v.data()));
+    if (!doubt_.set()) doubt_ = f.doubt(f.self, v.data());
+    return combine(y, slopes.data(), x.data(), x.size());
+  }
+  /// A check, its arguments in order.
+  template <class C>
+  verdict judge(const C& check, std::initializer_list<given> x, const rulebook& rules) const {
+    static const check_info& info = entry_of(check).check;
+    return v1::detail::judge(info, std::vector<given>(x), rules);
+  }
+  template <class C>
+  static const check_info& info_of(const C& check) {
+    static const check_info& info = entry_of(check).check;
+    return info;
   }
   static measured number_of(const reading& r, reads kind, std::string_view what) { return to_measured(r, kind, what); }
 
@@ -168,6 +196,7 @@ class assessor {
       v.reason = reason::outside_validity;
       v.detail = fmt::format("{}: {}{}", doubt_.formula,
                              doubt_.argument.empty() ? "" : fmt::format("{} = {}: ", doubt_.argument, quantity_text(doubt_.at, doubt_.unit, 5)), doubt_.text);
+      v.doubt = doubt_.text;
       v.settle = "measure it instead of calculating it";
     }
     finding f;
@@ -178,7 +207,8 @@ class assessor {
     f.before = std::move(before_);
     before_.clear();
     doubt_ = {};
-    const std::string value = is_nan(v.value) ? std::string() : (v.censored.empty() ? "" : v.censored == "no trip" ? "no trip within " : v.censored + " ") + quantity(v.value, v.unit);
+    std::string value = is_nan(v.value) ? std::string() : (v.censored.empty() ? "" : v.censored + " ") + quantity(v.value, v.unit);
+    if (v.censored == "no trip") value = "no trip at all";
     const auto say = [&](std::string_view words_) {
       return fmt::format(fmt::runtime(words_), fmt::arg("s", subject), fmt::arg("v", value), fmt::arg("l", limit_words(v)));
     };
@@ -188,7 +218,8 @@ class assessor {
       f.plain = "Does not meet the limit as read, but the reading is too uncertain to prove it: " + say(w.fail);
     else if (v.reason == reason::straddles_limit)
       f.plain = "Not proved either way: the reading is too uncertain. As read: " + say(w.pass);
-    else f.plain = fmt::format("Not known: {}.", v.detail.empty() ? reason_text(v.reason) : v.detail);
+    else if (v.reason == reason::outside_validity) f.plain = fmt::format("Not known: {}. Calculated all the same: {}", v.doubt, say(v.plain == outcome::fail ? w.fail : w.pass));
+    else f.plain = fmt::format("Not known: {}.", v.detail.empty() ? std::string(reason_text(v.reason)) : v.detail);
     f.verdict = std::move(v);
     a_.findings.push_back(std::move(f));
   }
@@ -220,17 +251,17 @@ class assessor {
     add(path, c.name,
         {"Is the insulation of the cable sound?", "The insulation reads {v}; at least {l} are asked for.",
          "The insulation reads {v}; at least {l} are asked for. Do not energise."},
-        electrical::check_insulation(given_of(c.insulation_mohm), "up_to_500_v", rules_));
+        judge(electrical::check_insulation, {given_of(c.insulation_mohm), "up_to_500_v"}, rules_));
     if (c.rcd_kind != "none")
       add(path, c.name,
           {"Does the residual current device trip in time?", "It trips in {v}; {l} are allowed.",
-           "It does not trip in time ({v}; {l} are allowed). Do not rely on it."},
-          electrical::check_rcd_trip(given_of(c.rcd_trip_ms), c.rcd_kind, rules_));
+           "It does not trip in time: {v}, where {l} are allowed. Do not rely on it."},
+          judge(electrical::check_rcd_trip, {given_of(c.rcd_trip_ms), c.rcd_kind}, rules_));
   }
 
   void voltage_drop_of(const circuit& c, const std::string& path) {
     constexpr std::string_view question = "Does the cable keep the voltage up?";
-    const auto info = electrical::check_voltage_drop.info();
+    const auto& info = info_of(electrical::check_voltage_drop);
     if (!c.length_m.has_number()) return unanswered(path, c.name, question, info, reason::not_measured, "the length of the cable run");
     if (!c.wiring.drop_mv_per_a_m && !c.wiring.resistance_mohm_per_m)
       return unanswered(path, c.name, question, info, reason::not_measured, "the size and type of the cable (its tabulated drop, or its resistance per metre)");
@@ -245,13 +276,12 @@ class assessor {
     add(path, c.name,
         {question, "The cable loses {v} of the {l} that are allowed at the design current.",
          "The cable loses {v} at the design current; {l} are allowed."},
-        electrical::check_voltage_drop({.voltage_drop_v = drop, .nominal_voltage_v = measured(visit_.incoming.nominal_voltage_v),
-                                        .load_kind = c.load_kind, .length_m = measured(c.length_m.number)}, rules_));
+        judge(electrical::check_voltage_drop, {drop, measured(visit_.incoming.nominal_voltage_v), c.load_kind, measured(c.length_m.number)}, rules_));
   }
 
   void adiabatic_of(const circuit& c, const std::string& path) {
     constexpr std::string_view question = "Does the protective conductor survive a fault?";
-    const auto info = electrical::check_adiabatic.info();
+    const auto& info = info_of(electrical::check_adiabatic);
     if (!c.wiring.cpc_area_mm2 || !c.wiring.k)
       return unanswered(path, c.name, question, info, reason::not_measured, "the area of the protective conductor and its k (material, insulation, arrangement)");
     measured energy;
@@ -269,12 +299,12 @@ class assessor {
     }
     add(path, c.name,
         {question, "A fault lets through {v}; the conductor bears {l}.", "A fault lets through {v}; the conductor bears only {l}."},
-        electrical::check_adiabatic(measured(*c.wiring.cpc_area_mm2), measured(*c.wiring.k), energy, rules_));
+        judge(electrical::check_adiabatic, {measured(*c.wiring.cpc_area_mm2), measured(*c.wiring.k), energy}, rules_));
   }
 
   void loop_impedance_of(const circuit& c, const std::string& path) {
     constexpr std::string_view question = "Does a fault to earth disconnect in time?";
-    const auto info = electrical::check_loop_impedance.info();
+    const auto& info = info_of(electrical::check_loop_impedance);
     if (!c.protection.operating_current_a)
       return unanswered(path, c.name, question, info, reason::needs_makers_figure, "the current that operates the protective device in the required time");
     given loop = given_of(c.loop_impedance_ohm);
@@ -288,12 +318,12 @@ class assessor {
     add(path, c.name,
         {question, "The fault loop has {v}; up to {l} the device disconnects in time.",
          "The fault loop has {v}; only up to {l} does the device disconnect in time."},
-        electrical::check_loop_impedance(loop, measured(visit_.incoming.nominal_voltage_v), measured(*c.protection.operating_current_a), rules_));
+        judge(electrical::check_loop_impedance, {loop, measured(visit_.incoming.nominal_voltage_v), measured(*c.protection.operating_current_a)}, rules_));
   }
 
   void appliance_checks(const appliance& a, const std::string& path) {
     constexpr std::string_view question = "Is the heating element whole?";
-    const auto info = heating::check_element_resistance.info();
+    const auto& info = info_of(heating::check_element_resistance);
     if (!a.rated_power_w || !a.rated_voltage_v) {
       unanswered(path, a.name, question, info, reason::not_measured, "the rated power and voltage on the plate");
     } else if (!a.resistance_ohm.has_number()) {
@@ -305,31 +335,32 @@ class assessor {
                             {*a.lower_tolerance_percent, *a.upper_tolerance_percent}, "as stated for " + a.name});
       add(path, a.name,
           {question, "The element reads {v}, inside {l}.", "The element reads {v}; whole, it lies within {l}."},
-          heating::check_element_resistance({.resistance_ohm = given_of(a.resistance_ohm), .rated_power_w = measured(*a.rated_power_w),
-                                             .rated_voltage_v = measured(*a.rated_voltage_v), .mats_count = measured(a.mats_count),
-                                             .cold_tail_ohm = measured(a.cold_tail_ohm)}, book));
+          judge(heating::check_element_resistance, {given_of(a.resistance_ohm), measured(*a.rated_power_w), measured(*a.rated_voltage_v), measured(a.mats_count), measured(a.cold_tail_ohm)}, book));
     }
     add(path, a.name,
         {"Is the element insulated from its screen or body?", "Its insulation reads {v}; at least {l} are asked for.",
          "Its insulation reads {v}; at least {l} are asked for. Do not energise."},
-        electrical::check_insulation(given_of(a.insulation_mohm), "up_to_500_v", rules_));
+        judge(electrical::check_insulation, {given_of(a.insulation_mohm), "up_to_500_v"}, rules_));
   }
 
   void sensor_check(const sensor& s, const std::string& path) {
     constexpr std::string_view question = "Does the sensor say what the controller expects?";
-    const auto info = sensing::check_ntc_sensor.info();
+    const auto& info = info_of(sensing::check_ntc_sensor);
     const auto want = [&](reason why, const char* what) { unanswered(path, s.name, question, info, why, what); };
     if (!s.curve) return want(reason::needs_makers_figure, "the curve that the controller expects");
     const auto& c = *s.curve;
-    std::optional<sensing::curve> curve;
-    if (c.kind == "ntc" && c.reference_ohm && c.beta_k) curve = sensing::ntc_curve{*c.reference_ohm, c.reference_c.value_or(25.0), *c.beta_k};
-    if (c.kind == "steinhart_hart" && c.a && c.b && c.c) curve = sensing::steinhart_hart_curve{*c.a, *c.b, *c.c};
-    if (c.kind == "rtd" && c.r0_ohm) curve = sensing::rtd_curve{*c.r0_ohm};
-    if (c.kind == "silicon_ptc" && c.reference_ohm) curve = sensing::silicon_ptc_curve{*c.reference_ohm};
-    if (!curve) return want(reason::needs_makers_figure, "the constants of the sensor's curve");
-    add(path, s.name,
-        {question, "It reads {v}, inside the {l} of its curve at that temperature.", "It reads {v}; its curve gives {l} at that temperature."},
-        sensing::check_sensor(given_of(s.resistance_ohm), given_of(s.temperature_c), *curve));
+    const wording words_{question, "It reads {v}, inside the {l} of its curve at that temperature.", "It reads {v}; its curve gives {l} at that temperature."};
+    const given ohm = given_of(s.resistance_ohm), at = given_of(s.temperature_c);
+    const auto number = [](const std::optional<double>& x) { return given(measured(*x)); };
+    if (c.kind == "ntc" && c.reference_ohm && c.beta_k)
+      return add(path, s.name, words_,
+                 judge(sensing::check_ntc_sensor, {ohm, at, number(c.reference_ohm), measured(c.reference_c.value_or(25.0)), number(c.beta_k)}, {}));
+    if (c.kind == "steinhart_hart" && c.a && c.b && c.c)
+      return add(path, s.name, words_, judge(sensing::check_steinhart_hart_sensor, {ohm, at, number(c.a), number(c.b), number(c.c)}, {}));
+    if (c.kind == "rtd" && c.r0_ohm) return add(path, s.name, words_, judge(sensing::check_rtd_sensor, {ohm, at, number(c.r0_ohm)}, {}));
+    if (c.kind == "silicon_ptc" && c.reference_ohm)
+      return add(path, s.name, words_, judge(sensing::check_silicon_ptc_sensor, {ohm, at, number(c.reference_ohm)}, {}));
+    want(reason::needs_makers_figure, "the constants of the sensor's curve");
   }
 
   void fan_checks(const fan& f, const std::string& path) {
@@ -340,22 +371,22 @@ class assessor {
     if (at->kind != "other")
       add(path, f.name,
           {"Does the fan move the air that the room needs?", "It moves {v}; at least {l} are asked for.", "It moves {v}; at least {l} are asked for."},
-          air::check_extract(given_of(f.flow_l_per_s), at->kind, rules_));
+          judge(air::check_extract, {given_of(f.flow_l_per_s), at->kind}, rules_));
     if (!at->outside_wall) {
       constexpr std::string_view question = "Does the fan change the air of a room without an outside wall often enough?";
       if (const auto volume = at->volume())
         add(path, f.name,
-            {question, "It makes {v} changes; at least {l} are asked for.", "It makes {v} changes; at least {l} are asked for."},
-            air::check_air_changes(given_of(f.flow_l_per_s), measured(*volume), rules_));
+            {question, "It changes the air at a rate of {v}; at least {l} are asked for.", "It changes the air at a rate of {v}; at least {l} are asked for."},
+            judge(air::check_air_changes, {given_of(f.flow_l_per_s), measured(*volume)}, rules_));
       else
-        unanswered(path, f.name, question, air::check_air_changes.info(), reason::not_measured, "the length, width and height of the room");
+        unanswered(path, f.name, question, info_of(air::check_air_changes), reason::not_measured, "the length, width and height of the room");
     }
     if (!f.duct.empty()) duct_check(f, *at, path);
   }
 
   void duct_check(const fan& f, const room& at, const std::string& path) {
     constexpr std::string_view question = "Can the fan push the air through this duct?";
-    const auto info = air::check_duct_pressure.info();
+    const auto& info = info_of(air::check_duct_pressure);
     if (!f.available_pressure_pa)
       return unanswered(path, f.name, question, info, reason::needs_makers_figure, "the pressure that the fan gives at the flow asked for");
     const auto asked = rules_.find("extract_rate", at.kind);
@@ -392,7 +423,7 @@ class assessor {
     }
     add(path, f.name,
         {question, "The duct takes {v} at the flow asked for; the fan gives {l}.", "The duct takes {v} at the flow asked for; the fan gives only {l}."},
-        air::check_duct_pressure(total, measured(*f.available_pressure_pa)));
+        judge(air::check_duct_pressure, {total, measured(*f.available_pressure_pa)}, {}));
   }
 
   static given given_of(const reading& r) { return given(r); }
@@ -419,6 +450,7 @@ document::value to_document(const assessment& a) {
                                         {"verdict", v1::to_document(f.verdict)}});
   }
   return document::object{{"format", "makegood-assessment-1"},
+                          {"version", version},
                           {"title", a.title},
                           {"place", a.place},
                           {"date", a.date},

@@ -58,7 +58,7 @@ def load_visit(path):
 
 def report(assessment, audience="client"):
     """The page of an assessment: one HTML file that opens offline and prints on paper."""
-    from .report import report as page
+    from ._page import report as page
 
     if audience != "client":
         raise ValueError('audience: this version writes the "client" page')

@@ -39,7 +39,7 @@ def _assess(options: argparse.Namespace) -> int:
 
     visit = makegood.load_visit(options.visit)
     assessment = makegood.assess(visit, rules=options.rules).to_dict()
-    from .report import report, text
+    from ._page import report, text
 
     page = report(assessment) if options.html else ""
     print(text(assessment))

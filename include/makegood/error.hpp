@@ -66,7 +66,7 @@ inline std::string number_text(double x, int digits = 0) {
     return text;
   }
   double magnitude = x < 0 ? -x : x;  // plain decimals where a reader expects them (1e+05 reads as 100000)
-  if (magnitude >= 1e-4 && magnitude < 1e7) {
+  if (magnitude >= 1e-4 && magnitude < 1e10) {
     auto fixed = digits > 0 ? std::to_chars(buffer, buffer + sizeof buffer, x, std::chars_format::fixed,
                                             magnitude >= 1.0 ? 0 : digits + 3)
                             : std::to_chars(buffer, buffer + sizeof buffer, x, std::chars_format::fixed);

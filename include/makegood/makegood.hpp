@@ -9,3 +9,4 @@
 #include "registry.hpp"
 #include "rules/all.hpp"
 #include "sensing/list.hpp"
+#include "version.hpp"

@@ -11,6 +11,13 @@ inline namespace v1 {
 std::span<const entry> catalogue();
 /// "electrical.voltage_drop"; nullptr when there is none.
 const entry* find_entry(std::string_view full_name);
+/// The entry of a formula or check by the object itself: its work is then not compiled a second time.
+template <class Item>
+const entry& entry_of(const Item& item) {
+  for (const auto& e : catalogue())
+    if (e.formula.self == &item || e.check.self == &item) return e;
+  throw error(std::string(item.result.name) + ": not in any subject's list");
+}
 /// Calls an entry by argument names: a number, or an object with the fields of the result.
 document::value invoke(const entry& e, const document::object& inputs);
 /// Rows of the ledger (tests/published) that hold an entry: read in a source, or computed or recalled.

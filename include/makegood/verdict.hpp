@@ -86,6 +86,7 @@ struct verdict {
   makegood::outcome outcome = makegood::outcome::undecided;
   makegood::reason reason = makegood::reason::none;
   std::string detail{};                  ///< what is missing, or what lies outside validity
+  std::string doubt{};                   ///< outside validity: why, without the names of formula and argument
   double value = no_number;
   double lower = no_number, upper = no_number;  ///< limits; NaN: no limit on that side
   comparator compare = comparator::at_most;
@@ -201,6 +202,9 @@ inline verdict judge(const check_info& info, std::span<const given> arguments, c
     v.inputs[i] = in[i].value;
     if (!a.permitted.contains(in[i].value))
       throw range_error(std::string(info.name) + ": " + std::string(a.name) + ": " + out_of_range_text(a, in[i].value));
+    for (const auto& part : in[i].parts)
+      if (!is_finite(part.u))
+        throw range_error(std::string(info.name) + ": " + std::string(a.name) + ": its uncertainty (" + part.source + ") is not a number");
     v.assumed = v.assumed || in[i].assumed;
   }
 
@@ -217,7 +221,8 @@ inline verdict judge(const check_info& info, std::span<const given> arguments, c
       v.reason = reason::no_rule_in_book;
       v.detail = "no \"" + std::string(info.limit_id) + "\"" + (condition.empty() ? "" : " for \"" + std::string(condition) + "\"") + " in " +
                  (book.id().empty() ? std::string("an empty rulebook") : book.id());
-      v.settle = "name a rulebook that holds this limit";
+      v.settle = "the maker's figure, or a rulebook that holds this limit";
+      v.source_title = v.source_clause = v.source_grade = {};
       v.inputs.clear();
       return v;
     }
@@ -267,6 +272,7 @@ inline verdict judge(const check_info& info, std::span<const given> arguments, c
     return std::pair(combine(0.0, c.data(), in.data(), n).standard_uncertainty(), c);
   };
   const auto conforms = [&](double margin, double u) {  // P(margin really on the safe side)
+    if (!is_finite(u)) throw range_error(std::string(info.name) + ": the uncertainty of the margin has no finite value for these arguments");
     if (u > 0.0) return normal_cdf(margin / u);
     const bool strict = v.compare == comparator::below || v.compare == comparator::above;
     return (strict ? margin > 0.0 : margin >= 0.0) ? 1.0 : 0.0;
@@ -300,6 +306,7 @@ inline verdict judge(const check_info& info, std::span<const given> arguments, c
     v.outcome = outcome::undecided;
     v.detail = std::string(e.doubt.formula) + ": " + (e.doubt.argument.empty() ? "" : std::string(e.doubt.argument) + " = " + quantity_text(e.doubt.at, e.doubt.unit, 6) + ": ") +
                std::string(e.doubt.text);
+    v.doubt = e.doubt.text;
     v.settle = "a measurement of the result itself, or a method that holds there";
     return v;
   }

@@ -15,6 +15,7 @@ struct instrument_accuracy {
   MAKEGOOD_DOCUMENT_STRUCTURE;
   std::string reads_what;
   double percent = 0.0, counts = 0.0, resolution = 0.0, limit = 0.0, standard_uncertainty = 0.0, coverage_factor = 0.0;
+  bool exact = false;
   template <class V>
   static void fields(V&& v) {
     static constexpr std::string_view kinds[] = {"continuity", "insulation", "loop_impedance", "rcd_time", "resistance",
@@ -26,7 +27,9 @@ struct instrument_accuracy {
     v("limit", &instrument_accuracy::limit, number("limit of error, in the unit of the reading", unit::one, between(0, 1e6)));
     v("standard_uncertainty", &instrument_accuracy::standard_uncertainty, number("standard uncertainty, in the unit of the reading", unit::one, between(0, 1e6)));
     v("coverage_factor", &instrument_accuracy::coverage_factor, number("coverage factor, where the figures are expanded uncertainties", unit::one, between(0, 10)));
+    v("exact", &instrument_accuracy::exact, text("true for numbers that are to be taken without doubt, as in a printed example"));
   }
+  bool says_something() const { return percent > 0 || counts * resolution > 0 || resolution > 0 || limit > 0 || standard_uncertainty > 0; }
   accuracy statement() const { return {percent, counts, resolution, limit, standard_uncertainty, coverage_factor}; }
 };
 struct instrument {

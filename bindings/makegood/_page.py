@@ -9,9 +9,10 @@ Both take the document of an assessment (format "makegood-assessment-1"); neithe
 from __future__ import annotations
 
 import math
+import re
 import textwrap
 from html import escape
-from typing import Any
+from typing import Any, TypeGuard
 
 __all__ = ["report", "text"]
 
@@ -57,7 +58,7 @@ _SUPERSCRIPT = str.maketrans("-0123456789", "⁻⁰¹²³⁴⁵⁶⁷⁸⁹")
 _THIN = "\u202f"
 
 
-def _is_number(x: Any) -> bool:
+def _is_number(x: Any) -> TypeGuard[float]:
     return isinstance(x, (int, float)) and not isinstance(x, bool) and math.isfinite(x)
 
 
@@ -82,6 +83,14 @@ def _plain_number(x: float, digits: int = 4) -> str:
     return sign + whole + dot + rest
 
 
+def _doubt(u: float) -> str:
+    """Two significant digits, the zeros at the end kept: "0.10"."""
+    shown = _plain_number(u, 2)
+    if "×" in shown or u >= 10 or u == 0:
+        return shown
+    return f"{u:.{1 - math.floor(math.log10(float(f'{u:.1e}')))}f}"
+
+
 def _number(x: Any, beside: tuple[Any, ...] = (), digits: int = 4) -> str:
     """A number with the digits that matter: more of them where a number to be compared with it would print alike."""
     if not _is_number(x):
@@ -97,6 +106,11 @@ def _number(x: Any, beside: tuple[Any, ...] = (), digits: int = 4) -> str:
 def _quantity(x: Any, unit: str, beside: tuple[Any, ...] = (), digits: int = 4) -> str:
     shown = _number(x, beside, digits)
     return f"{shown}\u00a0{unit}" if unit and shown != "–" else shown
+
+
+def _place(v: Document) -> float | None:
+    """Where the value stands on the scale of a drawing; a device that did not trip has no such place."""
+    return float(v["value"]) if _is_number(v.get("value")) and v.get("censored") != "no trip" else None
 
 
 def _limits(v: Document) -> tuple[Any, Any]:
@@ -130,7 +144,7 @@ def _direction(v: Document) -> int:
     lower, upper = _limits(v)
     outcome = v.get("outcome")
     said = -1 if censored == "below" else 1
-    if lower is not None and upper is not None or lower is None and upper is None:
+    if (lower is None) == (upper is None):
         return said
     towards_upper = upper is not None
     if outcome == "pass":
@@ -147,7 +161,7 @@ def _doubtful_value(v: Document) -> str:
     u, unit = v.get("expanded_uncertainty"), v.get("unit") or ""
     if not _is_number(v.get("value")) or v.get("censored") or not _is_number(u) or u <= 0:
         return _value_text(v)
-    doubt, value = _number(u, digits=2), _number(v["value"], _limits(v))
+    doubt, value = _doubt(u), _number(v["value"], _limits(v))
     if "×" not in doubt + value:
         missing = len(doubt.partition(".")[2]) - len(value.partition(".")[2])
         if missing > 0:
@@ -184,7 +198,8 @@ def _uncertainty_text(v: Document) -> str:
     u = v.get("expanded_uncertainty")
     if not _is_number(u) or not _is_number(v.get("value")):
         return ""
-    return "none stated" if u == 0 else "± " + _quantity(u, v.get("unit") or "", digits=2) + " (k = 2)"
+    unit = f"\u00a0{v['unit']}" if v.get("unit") else ""
+    return "none stated" if u == 0 else f"± {_doubt(u)}{unit} (k = 2)"
 
 
 def _probability_text(v: Document) -> str:
@@ -210,6 +225,11 @@ def _reason_text(f: Document) -> str:
 
 def _fails_as_read(f: Document) -> bool:
     return f.get("outcome") == "undecided" and (f.get("verdict") or {}).get("plain") == "fail"
+
+
+def _says_as_read(f: Document) -> bool:
+    """Whether the sentence of a finding says by itself that the reading does not meet the limit."""
+    return "as read" in (f.get("plain") or "").lower()
 
 
 def _findings(assessment: Document) -> list[tuple[int, Document]]:
@@ -246,7 +266,8 @@ def _summary(assessment: Document) -> str:
 
 
 def _as_document(assessment: Any) -> Document:
-    return assessment.to_dict() if hasattr(assessment, "to_dict") else assessment
+    document: Document = assessment.to_dict() if hasattr(assessment, "to_dict") else assessment
+    return document
 
 
 # ---------------------------------------------------------------------------------------------------------- the drawing
@@ -268,7 +289,7 @@ class _Scale:
     """From a quantity to per cent of the width of a drawing."""
 
     def __init__(self, v: Document) -> None:
-        value = float(v["value"]) if _is_number(v.get("value")) else None
+        value = _place(v)
         lower, upper = _limits(v)
         limits = [float(x) for x in (lower, upper) if x is not None]
         u = v.get("expanded_uncertainty")
@@ -290,7 +311,8 @@ class _Scale:
             if value is not None:
                 low, high = min(low, value - u), max(high, value + u)
             if len(limits) == 2 and limits[0] < limits[1]:
-                low, high = min(low, limits[0] - 0.5 * (limits[1] - limits[0])), max(high, limits[1] + 0.5 * (limits[1] - limits[0]))
+                room = 0.5 * (limits[1] - limits[0])
+                low, high = min(low, limits[0] - room), max(high, limits[1] + room)
                 pad = 0.08 * (high - low)
                 floor = 0.0 if min(spots) >= 0.0 else -math.inf
                 self.low, self.high = max(floor, low - pad), high + pad
@@ -324,7 +346,7 @@ def _anchor(x: float) -> str:
 
 def _drawing(v: Document) -> str:
     """Limit against value: permitted side hatched and framed, limit as a heavy line, value as a mark with its doubt."""
-    value = float(v["value"]) if _is_number(v.get("value")) else None
+    value = _place(v)
     lower, upper = _limits(v)
     if value is None and lower is None and upper is None:
         return ""
@@ -386,6 +408,13 @@ def _drawing(v: Document) -> str:
         nudge = 5 if x < 50 else -5
         add(f'<text class="value" x="{x:.2f}%" dx="{nudge}" y="66" text-anchor="{_anchor(x)}">{escape(label)}</text>')
 
+    elif v.get("censored") and upper is not None:
+        x = (scale(upper) + 100.0) / 2
+        add(f'<line class="doubt" x1="{x:.2f}%" x2="100%" y1="35" y2="35"/>')
+        add('<svg x="100%" y="35" overflow="visible"><path class="mark" d="M0 0-9-5V5Z"/></svg>')
+        add(f'<svg x="{x:.2f}%" y="35" overflow="visible">{_mark(v.get("outcome") or "")}</svg>')
+        add(f'<text class="value" x="100%" y="66" text-anchor="end">{escape(_value_text(v))}</text>')
+
     label = _drawing_label(v, scale.log)
     caption = '<figcaption class="small">The scale goes in steps of ten.</figcaption>' if scale.log else ""
     return (
@@ -436,6 +465,8 @@ ul.plain{list-style:none;margin:0;padding:0}
 ul.plain>li{display:grid;grid-template-columns:1.5rem 1fr;margin:.75rem 0}
 ul.tight>li{margin:.35rem 0}
 .shape{width:14px;height:14px;overflow:visible;margin-top:.36rem}
+sub{font-size:.75em;line-height:0}
+.date{display:inline-block}
 .next{display:block}
 .cautions li{margin:.35rem 0}
 article{margin:0 0 2.6rem;scroll-margin-top:1rem}
@@ -489,6 +520,20 @@ p{orphans:3;widows:3}
 """
 
 
+_UNIT = re.compile(r"(?<=\d) (?=(?:[MkmµG]?(?:Ω|V|A|W|Pa|m|s)|l/s|°C|K|%|mm²|m³|A²·s|1/h)(?![\w/²³]))")
+_INDEX = re.compile(r"(?<![A-Za-z_])([^\W\d_]{1,2})_([^\W_]{1,4}|[+−-])(?![^\W_])")
+
+
+def _words(said: str) -> str:
+    """Escaped words in which no line breaks between a number and its unit."""
+    return _UNIT.sub("\u00a0", escape(said))
+
+
+def _formula(said: str) -> str:
+    """An escaped formula: U_0 is written with an index."""
+    return _INDEX.sub(r"\1<sub>\2</sub>", escape(said))
+
+
 def _shape(outcome: str) -> str:
     return f'<svg class="shape" viewBox="-7 -7 14 14" aria-hidden="true">{_mark(outcome)}</svg>'
 
@@ -510,13 +555,13 @@ def _overview(assessment: Document) -> str:
         for n, f in chosen:
             sentence = f.get("plain") or f.get("question") or ""
             body = f'<a href="#f{n}">{escape(_name(f))}</a>: '
-            if _fails_as_read(f):
+            if _fails_as_read(f) and not _says_as_read(f):
                 body += "<strong>As read, it does not meet its limit;</strong> that is not proved. "
-            body += escape(sentence)
+            body += _words(sentence)
             if outcome == "undecided":
                 settle = f.get("next") or (f.get("verdict") or {}).get("settle") or ""
                 if settle:
-                    body += f'<span class="next"><strong>To settle it:</strong> {escape(settle)}</span>'
+                    body += f'<span class="next"><strong>To settle it:</strong> {_words(settle)}</span>'
             out.append(f"<li>{_shape(outcome)}<span>{body}</span></li>")
         out.append("</ul>")
     return "".join(out)
@@ -526,26 +571,32 @@ def _fact(term: str, said: str) -> str:
     return f"<div><dt>{escape(term)}</dt><dd>{escape(said)}</dd></div>" if said else ""
 
 
+def _bare(line: str) -> str:
+    return re.sub(r"\s", "", line)
+
+
 def _step(s: Document) -> str:
     unit = s.get("unit") or ""
     symbol = s.get("symbol") or ""
     lines: list[str] = []
-    result = _quantity(s.get("value"), unit) if _is_number(s.get("value")) else ""
+    result = _quantity(s.get("value"), unit, digits=6) if _is_number(s.get("value")) else ""
     for line in (s.get("equation") or "", s.get("substituted") or "", result):
-        if line and line != symbol and line.replace("\u00a0", " ") not in (x.replace("\u00a0", " ") for x in lines[-1:]):
+        if line and line != symbol and _bare(line) not in map(_bare, lines[-1:]):
             lines.append(line)
     rows = "".join(
-        f"<span>{escape(symbol) if i == 0 else ''}</span><span>{'= ' if symbol or i else ''}{escape(line)}</span>"
+        f"<span>{_formula(symbol) if i == 0 else ''}</span><span>{'= ' if symbol or i else ''}{_formula(line)}</span>"
         for i, line in enumerate(lines)
     )
     out = f'<div class="sum">{rows}</div>'
     if s.get("condition"):
-        out += f'<p class="small">Because: {escape(s["condition"])}</p>'
+        because = s["condition"]
+        because = because[:1].upper() + because[1:] if because.startswith("since ") else f"Because: {because}"
+        out += f'<p class="small">{_formula(because)}</p>'
     where = s.get("source") or s.get("where_from") or ""
     if isinstance(where, dict):
         where = ", ".join(str(where[k]) for k in ("title", "clause") if where.get(k))
     if where:
-        out += f'<p class="small">From: {escape(str(where))}</p>'
+        out += f'<p class="small">From: {_formula(str(where))}</p>'
     return f"<li>{out}</li>"
 
 
@@ -565,18 +616,18 @@ def _article(n: int, f: Document, level: str) -> str:
     word = _PROVED.get(outcome, outcome)
     badge = word[:1].upper() + word[1:]
     if outcome == "undecided":
-        if _fails_as_read(f):
+        if _fails_as_read(f) and not _says_as_read(f):
             badge += "; as read, it does not meet its limit"
         why = _reason_text(f)
         badge += f": {why}" if why else ""
     out = [f'<article id="f{n}" aria-labelledby="q{n}"><div class="head">']
     out.append(f'<{level} id="q{n}">{escape(f.get("question") or v.get("check") or "Question")}</{level}>')
-    out.append(f'<div class="answer">{_shape(outcome)}<div><strong>{escape(badge)}.</strong> {escape(f.get("plain") or "")}')
+    out.append(f'<div class="answer">{_shape(outcome)}<div><strong>{escape(badge)}.</strong> {_words(f.get("plain") or "")}')
     settle = f.get("next") or ""
     if settle and outcome == "undecided":
-        out.append(f"<br><strong>To settle it:</strong> {escape(settle)}")
+        out.append(f"<br><strong>To settle it:</strong> {_words(settle)}")
     elif settle:
-        out.append(f"<br><strong>Next:</strong> {escape(settle)}")
+        out.append(f"<br><strong>Next:</strong> {_words(settle)}")
     out.append("</div></div>")
     out.append(_drawing(v))
     out.append("</div>")
@@ -586,7 +637,7 @@ def _article(n: int, f: Document, level: str) -> str:
         _fact("Limit", _limit_text(v)),
         _fact("Margin", _margin_text(v)),
         _fact("Expanded uncertainty", _uncertainty_text(v)),
-        _fact("Probability of meeting it", _probability_text(v)),
+        _fact("Probability it meets", _probability_text(v)),
     ]
     if _is_number(v.get("value")):
         as_read = _AS_READ.get(v.get("plain") or "undecided", "")
@@ -605,14 +656,14 @@ def _article(n: int, f: Document, level: str) -> str:
         notes.append(("Keep in mind", v["caution"]))
     notes.extend(("Changed from the rulebook", str(o)) for o in v.get("overrides") or [])
     out.append('<div class="notes small">')
-    out.extend(f"<p><strong>{escape(k)}:</strong> {escape(t)}</p>" for k, t in notes)
+    out.extend(f"<p><strong>{escape(k)}:</strong> {_words(t)}</p>" for k, t in notes)
     for line in (
         (("Rule", source.get("rule")), ("Source", _source_text(v))),
         (("Rulebook", source.get("rulebook")), ("Where", f.get("path")), ("Check", v.get("check"))),
     ):
-        said = [f"<strong>{k}:</strong> {escape(t)}" for k, t in line if t]
+        said = [f"<strong>{k}:</strong> {_formula(t.rstrip('.'))}." for k, t in line if t]
         if said:
-            out.append(f"<p>{'. '.join(said)}</p>")
+            out.append(f"<p>{' '.join(said)}</p>")
     out.append("</div>")
 
     steps = _steps(f)
@@ -674,7 +725,8 @@ def report(assessment: Document) -> str:
     add('<a class="skip" href="#found">To what was found</a>')
 
     add(f"<header><h1>{escape(title)}</h1>")
-    where = " · ".join(escape(x) for x in (a.get("place") or "", a.get("date") or "") if x)
+    date = f'<span class="date">{escape(a["date"])}</span>' if a.get("date") else ""
+    where = " · ".join(x for x in (escape(a.get("place") or ""), date) if x)
     if where:
         add(f'<p class="soft">{where}</p>')
     if a.get("invented"):
@@ -738,7 +790,7 @@ def text(assessment: Document) -> str:
         for _, f in chosen:
             v = f.get("verdict") or {}
             said = f"{_name(f)}: "
-            if _fails_as_read(f):
+            if _fails_as_read(f) and not _says_as_read(f):
                 said += "As read, it does not meet its limit; that is not proved. "
             lines += _wrapped(said + (f.get("plain") or f.get("question") or ""), "  ", "    ")
             value, limit = _doubtful_value(v), _limit_text(v)

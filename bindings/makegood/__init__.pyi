@@ -1,0 +1,76 @@
+# SPDX-License-Identifier: MIT
+# Written by bindings/make_stubs.py from the built module: do not edit.
+import os
+from typing import Any, Literal
+
+from . import air as air
+from . import electrical as electrical
+from . import heating as heating
+from . import sensing as sensing
+from ._core import (
+    Accuracy as Accuracy,
+    Assessment as Assessment,
+    ConvergenceError as ConvergenceError,
+    DocumentError as DocumentError,
+    Error as Error,
+    Finding as Finding,
+    Measured as Measured,
+    RangeError as RangeError,
+    Reading as Reading,
+    RelationError as RelationError,
+    RuleError as RuleError,
+    Rulebook as Rulebook,
+    Verdict as Verdict,
+    Visit as Visit,
+    __version__ as __version__,
+    assess as assess,
+    read_visit as read_visit,
+    rulebooks as rulebooks,
+    visit_schema as visit_schema,
+)
+
+def get_include() -> str:
+    """The folder of the C++ headers: `#include <makegood/makegood.hpp>`."""
+
+def get_cmake_dir() -> str:
+    """The folder of the CMake package, for `find_package(makegood)`."""
+
+def catalogue() -> list[dict[str, Any]]:
+    """Every formula, check and model, as its descriptor says it."""
+
+def load_visit(path: str | os.PathLike[str]) -> Visit:
+    """The visit in a JSON file. DocumentError lists every problem with its path in the document."""
+
+def report(assessment: Assessment | dict[str, Any], audience: Literal["client"] = "client") -> str:
+    """The page of an assessment: one HTML file that opens offline and prints on paper."""
+
+__all__ = [
+    "Accuracy",
+    "Assessment",
+    "ConvergenceError",
+    "DocumentError",
+    "Error",
+    "Finding",
+    "Measured",
+    "RangeError",
+    "Reading",
+    "RelationError",
+    "RuleError",
+    "Rulebook",
+    "Verdict",
+    "Visit",
+    "__version__",
+    "air",
+    "assess",
+    "catalogue",
+    "electrical",
+    "get_cmake_dir",
+    "get_include",
+    "heating",
+    "load_visit",
+    "read_visit",
+    "report",
+    "rulebooks",
+    "sensing",
+    "visit_schema",
+]

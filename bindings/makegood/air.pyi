@@ -1,0 +1,1021 @@
+# SPDX-License-Identifier: MIT
+# Written by bindings/make_stubs.py from the built module: do not edit.
+"""Extract ventilation: moist air, ducts, rates of extract."""
+
+from collections.abc import Sequence
+from typing import final, Final, Literal, overload, TypeAlias
+
+import numpy as np
+import numpy.typing as npt
+
+from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given
+from ._slow import Result, Worked
+
+_RoomKind: TypeAlias = Literal[
+    "kitchen",
+    "kitchen_hood",
+    "utility",
+    "bathroom",
+    "sanitary",
+    "kitchen_continuous",
+    "utility_continuous",
+    "bathroom_continuous",
+    "sanitary_continuous",
+]
+
+@final
+class _AirflowFromAirChanges(Formula):
+    """Air flow that changes the air of a room a number of times an hour."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        room_volume_m3: float,
+        air_changes_per_h: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Air flow that changes the air of a room a number of times an hour."""
+    @overload
+    def __call__(self, room_volume_m3: float | Measured, air_changes_per_h: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        room_volume_m3: float | _Array,
+        air_changes_per_h: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, room_volume_m3: float | Measured, air_changes_per_h: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        room_volume_m3: float | Measured,
+        air_changes_per_h: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _AirChangesFromAirflow(Formula):
+    """Air changes an hour that an air flow makes in a room."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float,
+        room_volume_m3: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Air changes an hour that an air flow makes in a room."""
+    @overload
+    def __call__(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array,
+        room_volume_m3: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> Worked: ...
+    def sensitivities(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> dict[str, float]: ...
+
+@final
+class _FlowFromVelocity(Formula):
+    """Air flow from the mean velocity over a free area."""
+
+    @overload
+    def __call__(self, velocity_m_per_s: float, area_mm2: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Air flow from the mean velocity over a free area."""
+    @overload
+    def __call__(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        velocity_m_per_s: float | _Array,
+        area_mm2: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> Worked: ...
+    def sensitivities(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> dict[str, float]: ...
+
+@final
+class _CheckExtract(Formula):
+    """Extract rate of a room as measured, against the rulebook's rate for its kind."""
+
+    def __call__(self, flow_l_per_s: _Given, room_kind: _RoomKind, rulebook: str | Rulebook) -> Verdict:
+        """Extract rate of a room as measured, against the rulebook's rate for its kind."""
+
+@final
+class _CheckAirChanges(Formula):
+    """Air changes that an intermittent fan makes in a wet room without an outside wall, against the rulebook's number."""
+
+    def __call__(self, flow_l_per_s: _Given, room_volume_m3: _Given, rulebook: str | Rulebook) -> Verdict:
+        """Air changes that an intermittent fan makes in a wet room without an outside wall, against the rulebook's number."""
+
+@final
+class _CheckDuctPressure(Formula):
+    """Pressure that a run of duct takes at a flow, against what the fan gives at that flow."""
+
+    def __call__(
+        self,
+        pressure_loss_pa: _Given,
+        available_pressure_pa: _Given,
+        rulebook: str | Rulebook | None = None,
+    ) -> Verdict:
+        """Pressure that a run of duct takes at a flow, against what the fan gives at that flow."""
+
+@final
+class _ReynoldsNumber(Formula):
+    """Reynolds number of the flow in a duct."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_m_per_s: float,
+        diameter_mm: float,
+        density_kg_per_m3: float,
+        viscosity_pa_s: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Reynolds number of the flow in a duct."""
+    @overload
+    def __call__(
+        self,
+        velocity_m_per_s: float | Measured,
+        diameter_mm: float | Measured,
+        density_kg_per_m3: float | Measured,
+        viscosity_pa_s: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        velocity_m_per_s: float | _Array,
+        diameter_mm: float | _Array,
+        density_kg_per_m3: float | _Array,
+        viscosity_pa_s: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        velocity_m_per_s: float | Measured,
+        diameter_mm: float | Measured,
+        density_kg_per_m3: float | Measured,
+        viscosity_pa_s: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        velocity_m_per_s: float | Measured,
+        diameter_mm: float | Measured,
+        density_kg_per_m3: float | Measured,
+        viscosity_pa_s: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _FrictionFactor(Formula):
+    """Darcy friction factor: laminar to Re 2300, Churchill in the transition, Colebrook-White from Re 4000."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        reynolds: float,
+        relative_roughness: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Darcy friction factor: laminar to Re 2300, Churchill in the transition, Colebrook-White from Re 4000."""
+    @overload
+    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        reynolds: float | _Array,
+        relative_roughness: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
+    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+
+@final
+class _FrictionFactorColebrook(Formula):
+    """Darcy friction factor of turbulent flow: the root of the Colebrook-White equation."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        reynolds: float,
+        relative_roughness: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Darcy friction factor of turbulent flow: the root of the Colebrook-White equation."""
+    @overload
+    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        reynolds: float | _Array,
+        relative_roughness: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
+    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+
+@final
+class _FrictionFactorChurchill(Formula):
+    """Darcy friction factor in every regime by Churchill's formula."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        reynolds: float,
+        relative_roughness: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Darcy friction factor in every regime by Churchill's formula."""
+    @overload
+    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        reynolds: float | _Array,
+        relative_roughness: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
+    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+
+@final
+class _FrictionFactorSwameeJain(Formula):
+    """Darcy friction factor of turbulent flow by the explicit formula of Swamee and Jain."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        reynolds: float,
+        relative_roughness: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Darcy friction factor of turbulent flow by the explicit formula of Swamee and Jain."""
+    @overload
+    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        reynolds: float | _Array,
+        relative_roughness: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
+    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+
+@final
+class _FrictionFactorHaaland(Formula):
+    """Darcy friction factor of turbulent flow by Haaland's explicit formula."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        reynolds: float,
+        relative_roughness: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Darcy friction factor of turbulent flow by Haaland's explicit formula."""
+    @overload
+    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        reynolds: float | _Array,
+        relative_roughness: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
+    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+
+@final
+class _HydraulicDiameter(Formula):
+    """Hydraulic diameter of a rectangular duct; it goes with the true velocity."""
+
+    @overload
+    def __call__(self, width_mm: float, height_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Hydraulic diameter of a rectangular duct; it goes with the true velocity."""
+    @overload
+    def __call__(self, width_mm: float | Measured, height_mm: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        width_mm: float | _Array,
+        height_mm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, width_mm: float | Measured, height_mm: float | Measured) -> Worked: ...
+    def sensitivities(self, width_mm: float | Measured, height_mm: float | Measured) -> dict[str, float]: ...
+
+@final
+class _EquivalentDiameter(Formula):
+    """Diameter of the round duct with the same flow at the same loss as a rectangular one (Huebscher); not to be used with the true velocity."""
+
+    @overload
+    def __call__(self, width_mm: float, height_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Diameter of the round duct with the same flow at the same loss as a rectangular one (Huebscher); not to be used with the true velocity."""
+    @overload
+    def __call__(self, width_mm: float | Measured, height_mm: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        width_mm: float | _Array,
+        height_mm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, width_mm: float | Measured, height_mm: float | Measured) -> Worked: ...
+    def sensitivities(self, width_mm: float | Measured, height_mm: float | Measured) -> dict[str, float]: ...
+
+@final
+class _DuctVelocity(Formula):
+    """Mean velocity in a round duct."""
+
+    @overload
+    def __call__(self, flow_l_per_s: float, diameter_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Mean velocity in a round duct."""
+    @overload
+    def __call__(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array,
+        diameter_mm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> Worked: ...
+    def sensitivities(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> dict[str, float]: ...
+
+@final
+class _DuctVelocityRectangular(Formula):
+    """Mean velocity in a rectangular duct."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float,
+        width_mm: float,
+        height_mm: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Mean velocity in a rectangular duct."""
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | Measured,
+        width_mm: float | Measured,
+        height_mm: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array,
+        width_mm: float | _Array,
+        height_mm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        flow_l_per_s: float | Measured,
+        width_mm: float | Measured,
+        height_mm: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        flow_l_per_s: float | Measured,
+        width_mm: float | Measured,
+        height_mm: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _VelocityPressure(Formula):
+    """Dynamic pressure of the mean velocity."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_m_per_s: float,
+        density_kg_per_m3: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Dynamic pressure of the mean velocity."""
+    @overload
+    def __call__(self, velocity_m_per_s: float | Measured, density_kg_per_m3: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        velocity_m_per_s: float | _Array,
+        density_kg_per_m3: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, velocity_m_per_s: float | Measured, density_kg_per_m3: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        velocity_m_per_s: float | Measured,
+        density_kg_per_m3: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _FittingPressureLoss(Formula):
+    """Total pressure lost in a fitting from its loss coefficient at the velocity that the coefficient refers to."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        loss_coefficient: float,
+        velocity_m_per_s: float,
+        density_kg_per_m3: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Total pressure lost in a fitting from its loss coefficient at the velocity that the coefficient refers to."""
+    @overload
+    def __call__(
+        self,
+        loss_coefficient: float | Measured,
+        velocity_m_per_s: float | Measured,
+        density_kg_per_m3: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        loss_coefficient: float | _Array,
+        velocity_m_per_s: float | _Array,
+        density_kg_per_m3: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        loss_coefficient: float | Measured,
+        velocity_m_per_s: float | Measured,
+        density_kg_per_m3: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        loss_coefficient: float | Measured,
+        velocity_m_per_s: float | Measured,
+        density_kg_per_m3: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _DuctPressureLoss(Formula):
+    """Pressure lost by friction in a straight round duct (Darcy-Weisbach)."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float,
+        diameter_mm: float,
+        length_m: float,
+        roughness_mm: float,
+        density_kg_per_m3: float,
+        viscosity_pa_s: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Pressure lost by friction in a straight round duct (Darcy-Weisbach)."""
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | Measured,
+        diameter_mm: float | Measured,
+        length_m: float | Measured,
+        roughness_mm: float | Measured,
+        density_kg_per_m3: float | Measured,
+        viscosity_pa_s: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array,
+        diameter_mm: float | _Array,
+        length_m: float | _Array,
+        roughness_mm: float | _Array,
+        density_kg_per_m3: float | _Array,
+        viscosity_pa_s: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        flow_l_per_s: float | Measured,
+        diameter_mm: float | Measured,
+        length_m: float | Measured,
+        roughness_mm: float | Measured,
+        density_kg_per_m3: float | Measured,
+        viscosity_pa_s: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        flow_l_per_s: float | Measured,
+        diameter_mm: float | Measured,
+        length_m: float | Measured,
+        roughness_mm: float | Measured,
+        density_kg_per_m3: float | Measured,
+        viscosity_pa_s: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _DuctPressureLossRectangular(Formula):
+    """Pressure lost by friction in a straight rectangular duct: hydraulic diameter and true velocity."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float,
+        width_mm: float,
+        height_mm: float,
+        length_m: float,
+        roughness_mm: float,
+        density_kg_per_m3: float,
+        viscosity_pa_s: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Pressure lost by friction in a straight rectangular duct: hydraulic diameter and true velocity."""
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | Measured,
+        width_mm: float | Measured,
+        height_mm: float | Measured,
+        length_m: float | Measured,
+        roughness_mm: float | Measured,
+        density_kg_per_m3: float | Measured,
+        viscosity_pa_s: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array,
+        width_mm: float | _Array,
+        height_mm: float | _Array,
+        length_m: float | _Array,
+        roughness_mm: float | _Array,
+        density_kg_per_m3: float | _Array,
+        viscosity_pa_s: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        flow_l_per_s: float | Measured,
+        width_mm: float | Measured,
+        height_mm: float | Measured,
+        length_m: float | Measured,
+        roughness_mm: float | Measured,
+        density_kg_per_m3: float | Measured,
+        viscosity_pa_s: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        flow_l_per_s: float | Measured,
+        width_mm: float | Measured,
+        height_mm: float | Measured,
+        length_m: float | Measured,
+        roughness_mm: float | Measured,
+        density_kg_per_m3: float | Measured,
+        viscosity_pa_s: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _FlexibleDuctMultiplier(Formula):
+    """How many times the loss of the fully stretched duct a compressed flexible duct has."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        compression_percent: float,
+        diameter_mm: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """How many times the loss of the fully stretched duct a compressed flexible duct has."""
+    @overload
+    def __call__(self, compression_percent: float | Measured, diameter_mm: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        compression_percent: float | _Array,
+        diameter_mm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, compression_percent: float | Measured, diameter_mm: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        compression_percent: float | Measured,
+        diameter_mm: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _SaturationPressure(Formula):
+    """Pressure of saturated water vapour, over ice below 0 °C and over water from 0 °C (Hyland-Wexler)."""
+
+    @overload
+    def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Pressure of saturated water vapour, over ice below 0 °C and over water from 0 °C (Hyland-Wexler)."""
+    @overload
+    def __call__(self, temperature_c: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, temperature_c: float | Measured) -> Worked: ...
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+
+@final
+class _SaturationPressureMagnus(Formula):
+    """Pressure of saturated water vapour over water by the WMO form of the Magnus formula."""
+
+    @overload
+    def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Pressure of saturated water vapour over water by the WMO form of the Magnus formula."""
+    @overload
+    def __call__(self, temperature_c: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, temperature_c: float | Measured) -> Worked: ...
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+
+@final
+class _SaturationPressureIso13788(Formula):
+    """Pressure of saturated water vapour as building physics takes it (ISO 13788)."""
+
+    @overload
+    def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Pressure of saturated water vapour as building physics takes it (ISO 13788)."""
+    @overload
+    def __call__(self, temperature_c: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, temperature_c: float | Measured) -> Worked: ...
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+
+@final
+class _VapourPressure(Formula):
+    """Partial pressure of the water vapour in air of a given temperature and relative humidity."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        relative_humidity_percent: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Partial pressure of the water vapour in air of a given temperature and relative humidity."""
+    @overload
+    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _DewPoint(Formula):
+    """Temperature at which the air's vapour saturates: dew point, below 0 °C frost point (inverse of Hyland-Wexler)."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        relative_humidity_percent: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Temperature at which the air's vapour saturates: dew point, below 0 °C frost point (inverse of Hyland-Wexler)."""
+    @overload
+    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _DewPointMagnus(Formula):
+    """Dew point over water by the WMO form of the Magnus formula."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        relative_humidity_percent: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Dew point over water by the WMO form of the Magnus formula."""
+    @overload
+    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _RelativeHumidity(Formula):
+    """Relative humidity from temperature and dew point (below 0 °C: over ice, frost point)."""
+
+    @overload
+    def __call__(self, temperature_c: float, dew_point_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Relative humidity from temperature and dew point (below 0 °C: over ice, frost point)."""
+    @overload
+    def __call__(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        dew_point_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> Worked: ...
+    def sensitivities(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> dict[str, float]: ...
+
+@final
+class _HumidityRatio(Formula):
+    """Mass of water vapour to each kilogram of dry air."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        vapour_pressure_pa: float,
+        pressure_pa: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Mass of water vapour to each kilogram of dry air."""
+    @overload
+    def __call__(self, vapour_pressure_pa: float | Measured, pressure_pa: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        vapour_pressure_pa: float | _Array,
+        pressure_pa: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, vapour_pressure_pa: float | Measured, pressure_pa: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        vapour_pressure_pa: float | Measured,
+        pressure_pa: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _AirDensity(Formula):
+    """Density of moist air as a mixture of ideal gases."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        relative_humidity_percent: float,
+        pressure_pa: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Density of moist air as a mixture of ideal gases."""
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        pressure_pa: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        pressure_pa: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        pressure_pa: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        pressure_pa: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _AirViscosity(Formula):
+    """Dynamic viscosity of air by Sutherland's formula."""
+
+    @overload
+    def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Dynamic viscosity of air by Sutherland's formula."""
+    @overload
+    def __call__(self, temperature_c: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, temperature_c: float | Measured) -> Worked: ...
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+
+@final
+class _RequiredExtract(Formula):
+    """The extract rate that a rulebook asks for in a kind of room, in l/s, with its source."""
+
+    def __call__(self, room_kind: str, rulebook: str) -> Result:
+        """The extract rate that a rulebook asks for in a kind of room, in l/s, with its source."""
+
+airflow_from_air_changes: Final[_AirflowFromAirChanges]
+air_changes_from_airflow: Final[_AirChangesFromAirflow]
+flow_from_velocity: Final[_FlowFromVelocity]
+check_extract: Final[_CheckExtract]
+check_air_changes: Final[_CheckAirChanges]
+check_duct_pressure: Final[_CheckDuctPressure]
+reynolds_number: Final[_ReynoldsNumber]
+friction_factor: Final[_FrictionFactor]
+friction_factor_colebrook: Final[_FrictionFactorColebrook]
+friction_factor_churchill: Final[_FrictionFactorChurchill]
+friction_factor_swamee_jain: Final[_FrictionFactorSwameeJain]
+friction_factor_haaland: Final[_FrictionFactorHaaland]
+hydraulic_diameter: Final[_HydraulicDiameter]
+equivalent_diameter: Final[_EquivalentDiameter]
+duct_velocity: Final[_DuctVelocity]
+duct_velocity_rectangular: Final[_DuctVelocityRectangular]
+velocity_pressure: Final[_VelocityPressure]
+fitting_pressure_loss: Final[_FittingPressureLoss]
+duct_pressure_loss: Final[_DuctPressureLoss]
+duct_pressure_loss_rectangular: Final[_DuctPressureLossRectangular]
+flexible_duct_multiplier: Final[_FlexibleDuctMultiplier]
+saturation_pressure: Final[_SaturationPressure]
+saturation_pressure_magnus: Final[_SaturationPressureMagnus]
+saturation_pressure_iso13788: Final[_SaturationPressureIso13788]
+vapour_pressure: Final[_VapourPressure]
+dew_point: Final[_DewPoint]
+dew_point_magnus: Final[_DewPointMagnus]
+relative_humidity: Final[_RelativeHumidity]
+humidity_ratio: Final[_HumidityRatio]
+air_density: Final[_AirDensity]
+air_viscosity: Final[_AirViscosity]
+required_extract: Final[_RequiredExtract]
+
+__all__ = [
+    "airflow_from_air_changes",
+    "air_changes_from_airflow",
+    "flow_from_velocity",
+    "check_extract",
+    "check_air_changes",
+    "check_duct_pressure",
+    "reynolds_number",
+    "friction_factor",
+    "friction_factor_colebrook",
+    "friction_factor_churchill",
+    "friction_factor_swamee_jain",
+    "friction_factor_haaland",
+    "hydraulic_diameter",
+    "equivalent_diameter",
+    "duct_velocity",
+    "duct_velocity_rectangular",
+    "velocity_pressure",
+    "fitting_pressure_loss",
+    "duct_pressure_loss",
+    "duct_pressure_loss_rectangular",
+    "flexible_duct_multiplier",
+    "saturation_pressure",
+    "saturation_pressure_magnus",
+    "saturation_pressure_iso13788",
+    "vapour_pressure",
+    "dew_point",
+    "dew_point_magnus",
+    "relative_humidity",
+    "humidity_ratio",
+    "air_density",
+    "air_viscosity",
+    "required_extract",
+]

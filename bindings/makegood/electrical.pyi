@@ -1,0 +1,969 @@
+# SPDX-License-Identifier: MIT
+# Written by bindings/make_stubs.py from the built module: do not edit.
+"""Conductors, protection, tests: what a circuit carries, loses and withstands."""
+
+from collections.abc import Sequence
+from typing import final, Final, Literal, overload, TypeAlias
+
+import numpy as np
+import numpy.typing as npt
+
+from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given
+from ._slow import Worked
+
+_LoadKind: TypeAlias = Literal["lighting", "other", "lighting_private_supply", "other_private_supply"]
+_Material: TypeAlias = Literal["copper", "aluminium", "steel", "lead"]
+_CircuitKind: TypeAlias = Literal["selv_pelv", "up_to_500_v", "above_500_v"]
+_RcdKind: TypeAlias = Literal["general", "selective"]
+
+@final
+class _VoltageDrop(Formula):
+    """Voltage drop along a cable from its tabulated drop per ampere and metre."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        drop_mv_per_a_m: float,
+        current_a: float,
+        length_m: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Voltage drop along a cable from its tabulated drop per ampere and metre."""
+    @overload
+    def __call__(
+        self,
+        drop_mv_per_a_m: float | Measured,
+        current_a: float | Measured,
+        length_m: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        drop_mv_per_a_m: float | _Array,
+        current_a: float | _Array,
+        length_m: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        drop_mv_per_a_m: float | Measured,
+        current_a: float | Measured,
+        length_m: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        drop_mv_per_a_m: float | Measured,
+        current_a: float | Measured,
+        length_m: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _VoltageDropImpedance(Formula):
+    """Voltage drop of a run from resistance, reactance and power factor."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm_per_m: float,
+        reactance_mohm_per_m: float,
+        current_a: float,
+        length_m: float,
+        power_factor: float,
+        b: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Voltage drop of a run from resistance, reactance and power factor."""
+    @overload
+    def __call__(
+        self,
+        resistance_mohm_per_m: float | Measured,
+        reactance_mohm_per_m: float | Measured,
+        current_a: float | Measured,
+        length_m: float | Measured,
+        power_factor: float | Measured,
+        b: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        resistance_mohm_per_m: float | _Array,
+        reactance_mohm_per_m: float | _Array,
+        current_a: float | _Array,
+        length_m: float | _Array,
+        power_factor: float | _Array,
+        b: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        resistance_mohm_per_m: float | Measured,
+        reactance_mohm_per_m: float | Measured,
+        current_a: float | Measured,
+        length_m: float | Measured,
+        power_factor: float | Measured,
+        b: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        resistance_mohm_per_m: float | Measured,
+        reactance_mohm_per_m: float | Measured,
+        current_a: float | Measured,
+        length_m: float | Measured,
+        power_factor: float | Measured,
+        b: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _RingVoltageDrop(Formula):
+    """Voltage drop at one load on a ring, and at the end of a spur from it."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm_per_m: float,
+        ring_length_m: float,
+        distance_m: float,
+        current_a: float,
+        spur_length_m: float = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Voltage drop at one load on a ring, and at the end of a spur from it."""
+    @overload
+    def __call__(
+        self,
+        resistance_mohm_per_m: float | Measured,
+        ring_length_m: float | Measured,
+        distance_m: float | Measured,
+        current_a: float | Measured,
+        spur_length_m: float | Measured = 0.0,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        resistance_mohm_per_m: float | _Array,
+        ring_length_m: float | _Array,
+        distance_m: float | _Array,
+        current_a: float | _Array,
+        spur_length_m: float | _Array = 0.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        resistance_mohm_per_m: float | Measured,
+        ring_length_m: float | Measured,
+        distance_m: float | Measured,
+        current_a: float | Measured,
+        spur_length_m: float | Measured = 0.0,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        resistance_mohm_per_m: float | Measured,
+        ring_length_m: float | Measured,
+        distance_m: float | Measured,
+        current_a: float | Measured,
+        spur_length_m: float | Measured = 0.0,
+    ) -> dict[str, float]: ...
+
+@final
+class _OperatingTemperatureFactor(Formula):
+    """How much of its tabulated resistance a conductor has that carries less than its full load."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        design_current_a: float,
+        tabulated_capacity_a: float,
+        ambient_factor: float,
+        grouping_factor: float,
+        conductor_max_c: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """How much of its tabulated resistance a conductor has that carries less than its full load."""
+    @overload
+    def __call__(
+        self,
+        design_current_a: float | Measured,
+        tabulated_capacity_a: float | Measured,
+        ambient_factor: float | Measured,
+        grouping_factor: float | Measured,
+        conductor_max_c: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        design_current_a: float | _Array,
+        tabulated_capacity_a: float | _Array,
+        ambient_factor: float | _Array,
+        grouping_factor: float | _Array,
+        conductor_max_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        design_current_a: float | Measured,
+        tabulated_capacity_a: float | Measured,
+        ambient_factor: float | Measured,
+        grouping_factor: float | Measured,
+        conductor_max_c: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        design_current_a: float | Measured,
+        tabulated_capacity_a: float | Measured,
+        ambient_factor: float | Measured,
+        grouping_factor: float | Measured,
+        conductor_max_c: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _DesignCurrent(Formula):
+    """Current of a single-phase load from its power."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        power_w: float,
+        voltage_v: float,
+        power_factor: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Current of a single-phase load from its power."""
+    @overload
+    def __call__(
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        power_factor: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array,
+        voltage_v: float | _Array,
+        power_factor: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        power_factor: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        power_factor: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _DesignCurrentThreePhase(Formula):
+    """Current in each line of a balanced three-phase load from its power."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        power_w: float,
+        voltage_v: float,
+        power_factor: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Current in each line of a balanced three-phase load from its power."""
+    @overload
+    def __call__(
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        power_factor: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array,
+        voltage_v: float | _Array,
+        power_factor: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        power_factor: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        power_factor: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _ResistanceAtTemperature(Formula):
+    """Resistance of a conductor at a temperature from its resistance at 20 °C."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_20_mohm_per_m: float,
+        temperature_c: float,
+        alpha_per_k: float = 0.00393,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Resistance of a conductor at a temperature from its resistance at 20 °C."""
+    @overload
+    def __call__(
+        self,
+        resistance_20_mohm_per_m: float | Measured,
+        temperature_c: float | Measured,
+        alpha_per_k: float | Measured = 0.00393,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        resistance_20_mohm_per_m: float | _Array,
+        temperature_c: float | _Array,
+        alpha_per_k: float | _Array = 0.00393,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        resistance_20_mohm_per_m: float | Measured,
+        temperature_c: float | Measured,
+        alpha_per_k: float | Measured = 0.00393,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        resistance_20_mohm_per_m: float | Measured,
+        temperature_c: float | Measured,
+        alpha_per_k: float | Measured = 0.00393,
+    ) -> dict[str, float]: ...
+
+@final
+class _LoopResistance(Formula):
+    """Resistance of line and protective conductor of a run together."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        line_mohm_per_m: float,
+        cpc_mohm_per_m: float,
+        length_m: float,
+        temperature_factor: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Resistance of line and protective conductor of a run together."""
+    @overload
+    def __call__(
+        self,
+        line_mohm_per_m: float | Measured,
+        cpc_mohm_per_m: float | Measured,
+        length_m: float | Measured,
+        temperature_factor: float | Measured = 1.0,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        line_mohm_per_m: float | _Array,
+        cpc_mohm_per_m: float | _Array,
+        length_m: float | _Array,
+        temperature_factor: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        line_mohm_per_m: float | Measured,
+        cpc_mohm_per_m: float | Measured,
+        length_m: float | Measured,
+        temperature_factor: float | Measured = 1.0,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        line_mohm_per_m: float | Measured,
+        cpc_mohm_per_m: float | Measured,
+        length_m: float | Measured,
+        temperature_factor: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+
+@final
+class _LengthFromResistance(Formula):
+    """Length of a conductor from its resistance."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_ohm: float,
+        resistance_mohm_per_m: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Length of a conductor from its resistance."""
+    @overload
+    def __call__(self, resistance_ohm: float | Measured, resistance_mohm_per_m: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array,
+        resistance_mohm_per_m: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, resistance_ohm: float | Measured, resistance_mohm_per_m: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        resistance_ohm: float | Measured,
+        resistance_mohm_per_m: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _CheckVoltageDrop(Formula):
+    """Voltage drop of a final circuit against the rulebook's share of the nominal voltage."""
+
+    def __call__(
+        self,
+        voltage_drop_v: _Given,
+        nominal_voltage_v: _Given,
+        load_kind: _LoadKind,
+        rulebook: str | Rulebook,
+        length_m: _Given = 0.0,
+    ) -> Verdict:
+        """Voltage drop of a final circuit against the rulebook's share of the nominal voltage."""
+
+@final
+class _AdiabaticK(Formula):
+    """k of a conductor: what it bears when a fault heats it from one temperature to another and no heat escapes."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        material: _Material,
+        initial_c: float,
+        final_c: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """k of a conductor: what it bears when a fault heats it from one temperature to another and no heat escapes."""
+    @overload
+    def __call__(self, material: _Material, initial_c: float | Measured, final_c: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        initial_c: float | _Array,
+        final_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, material: _Material, initial_c: float | Measured, final_c: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        material: _Material,
+        initial_c: float | Measured,
+        final_c: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _AdiabaticKFromConstants(Formula):
+    """k of a conductor from the constants of its metal."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        heat_capacity_j_per_k_mm3: float,
+        beta_k: float,
+        resistivity_20_ohm_mm: float,
+        initial_c: float,
+        final_c: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """k of a conductor from the constants of its metal."""
+    @overload
+    def __call__(
+        self,
+        heat_capacity_j_per_k_mm3: float | Measured,
+        beta_k: float | Measured,
+        resistivity_20_ohm_mm: float | Measured,
+        initial_c: float | Measured,
+        final_c: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        heat_capacity_j_per_k_mm3: float | _Array,
+        beta_k: float | _Array,
+        resistivity_20_ohm_mm: float | _Array,
+        initial_c: float | _Array,
+        final_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        heat_capacity_j_per_k_mm3: float | Measured,
+        beta_k: float | Measured,
+        resistivity_20_ohm_mm: float | Measured,
+        initial_c: float | Measured,
+        final_c: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        heat_capacity_j_per_k_mm3: float | Measured,
+        beta_k: float | Measured,
+        resistivity_20_ohm_mm: float | Measured,
+        initial_c: float | Measured,
+        final_c: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _AdiabaticArea(Formula):
+    """Least cross-section of a protective conductor for a fault current and its duration."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        current_a: float,
+        time_s: float,
+        k: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Least cross-section of a protective conductor for a fault current and its duration."""
+    @overload
+    def __call__(self, current_a: float | Measured, time_s: float | Measured, k: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        current_a: float | _Array,
+        time_s: float | _Array,
+        k: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, current_a: float | Measured, time_s: float | Measured, k: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        current_a: float | Measured,
+        time_s: float | Measured,
+        k: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _AdiabaticAreaFromLetThrough(Formula):
+    """Least cross-section of a protective conductor for a let-through energy."""
+
+    @overload
+    def __call__(self, let_through_a2s: float, k: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Least cross-section of a protective conductor for a let-through energy."""
+    @overload
+    def __call__(self, let_through_a2s: float | Measured, k: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        let_through_a2s: float | _Array,
+        k: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, let_through_a2s: float | Measured, k: float | Measured) -> Worked: ...
+    def sensitivities(self, let_through_a2s: float | Measured, k: float | Measured) -> dict[str, float]: ...
+
+@final
+class _AdiabaticTime(Formula):
+    """Longest time for which a conductor bears a fault current."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        current_a: float,
+        area_mm2: float,
+        k: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Longest time for which a conductor bears a fault current."""
+    @overload
+    def __call__(self, current_a: float | Measured, area_mm2: float | Measured, k: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        current_a: float | _Array,
+        area_mm2: float | _Array,
+        k: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, current_a: float | Measured, area_mm2: float | Measured, k: float | Measured) -> Worked: ...
+    def sensitivities(
+        self,
+        current_a: float | Measured,
+        area_mm2: float | Measured,
+        k: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _AdiabaticFinalTemperature(Formula):
+    """Temperature of a conductor after a fault, if no heat escapes."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        let_through_a2s: float,
+        area_mm2: float,
+        material: _Material,
+        initial_c: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Temperature of a conductor after a fault, if no heat escapes."""
+    @overload
+    def __call__(
+        self,
+        let_through_a2s: float | Measured,
+        area_mm2: float | Measured,
+        material: _Material,
+        initial_c: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        let_through_a2s: float | _Array,
+        area_mm2: float | _Array,
+        material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        initial_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        let_through_a2s: float | Measured,
+        area_mm2: float | Measured,
+        material: _Material,
+        initial_c: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        let_through_a2s: float | Measured,
+        area_mm2: float | Measured,
+        material: _Material,
+        initial_c: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _AdiabaticWithstand(Formula):
+    """Energy that a conductor bears."""
+
+    @overload
+    def __call__(self, area_mm2: float, k: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Energy that a conductor bears."""
+    @overload
+    def __call__(self, area_mm2: float | Measured, k: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        area_mm2: float | _Array,
+        k: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, area_mm2: float | Measured, k: float | Measured) -> Worked: ...
+    def sensitivities(self, area_mm2: float | Measured, k: float | Measured) -> dict[str, float]: ...
+
+@final
+class _FaultEnergy(Formula):
+    """Energy let through by a steady fault current until the device operates."""
+
+    @overload
+    def __call__(self, current_a: float, time_s: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Energy let through by a steady fault current until the device operates."""
+    @overload
+    def __call__(self, current_a: float | Measured, time_s: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        current_a: float | _Array,
+        time_s: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, current_a: float | Measured, time_s: float | Measured) -> Worked: ...
+    def sensitivities(self, current_a: float | Measured, time_s: float | Measured) -> dict[str, float]: ...
+
+@final
+class _EarthFaultLoopImpedance(Formula):
+    """Impedance of the earth fault loop from its part outside and the circuit's line and protective conductor."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        external_ohm: float,
+        r1_plus_r2_ohm: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Impedance of the earth fault loop from its part outside and the circuit's line and protective conductor."""
+    @overload
+    def __call__(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        external_ohm: float | _Array,
+        r1_plus_r2_ohm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> Worked: ...
+    def sensitivities(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> dict[str, float]: ...
+
+@final
+class _MaxEarthFaultLoopImpedance(Formula):
+    """Highest loop impedance at which the device still disconnects in time."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        voltage_v: float,
+        minimum_voltage_factor: float,
+        operating_current_a: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Highest loop impedance at which the device still disconnects in time."""
+    @overload
+    def __call__(
+        self,
+        voltage_v: float | Measured,
+        minimum_voltage_factor: float | Measured,
+        operating_current_a: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        voltage_v: float | _Array,
+        minimum_voltage_factor: float | _Array,
+        operating_current_a: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        voltage_v: float | Measured,
+        minimum_voltage_factor: float | Measured,
+        operating_current_a: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        voltage_v: float | Measured,
+        minimum_voltage_factor: float | Measured,
+        operating_current_a: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _WarmLoopImpedance(Formula):
+    """Earth fault loop impedance with the circuit's conductors warm, from a reading on cold conductors."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        cold_loop_impedance_ohm: float,
+        external_ohm: float,
+        temperature_factor: float = 1.2,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Earth fault loop impedance with the circuit's conductors warm, from a reading on cold conductors."""
+    @overload
+    def __call__(
+        self,
+        cold_loop_impedance_ohm: float | Measured,
+        external_ohm: float | Measured,
+        temperature_factor: float | Measured = 1.2,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        cold_loop_impedance_ohm: float | _Array,
+        external_ohm: float | _Array,
+        temperature_factor: float | _Array = 1.2,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        cold_loop_impedance_ohm: float | Measured,
+        external_ohm: float | Measured,
+        temperature_factor: float | Measured = 1.2,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        cold_loop_impedance_ohm: float | Measured,
+        external_ohm: float | Measured,
+        temperature_factor: float | Measured = 1.2,
+    ) -> dict[str, float]: ...
+
+@final
+class _ProspectiveFaultCurrent(Formula):
+    """Fault current that a voltage drives through the impedance of the loop."""
+
+    @overload
+    def __call__(self, voltage_v: float, impedance_ohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Fault current that a voltage drives through the impedance of the loop."""
+    @overload
+    def __call__(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        voltage_v: float | _Array,
+        impedance_ohm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> Worked: ...
+    def sensitivities(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> dict[str, float]: ...
+
+@final
+class _CheckAdiabatic(Formula):
+    """Energy let through in a fault against what the conductor bears."""
+
+    def __call__(self, area_mm2: _Given, k: _Given, let_through_a2s: _Given, rulebook: str | Rulebook) -> Verdict:
+        """Energy let through in a fault against what the conductor bears."""
+
+@final
+class _CheckLoopImpedance(Formula):
+    """Earth fault loop impedance against the highest at which the device disconnects in time."""
+
+    def __call__(
+        self,
+        loop_impedance_ohm: _Given,
+        voltage_v: _Given,
+        operating_current_a: _Given,
+        rulebook: str | Rulebook,
+    ) -> Verdict:
+        """Earth fault loop impedance against the highest at which the device disconnects in time."""
+
+@final
+class _CheckInsulation(Formula):
+    """Insulation resistance against the rulebook's least value."""
+
+    def __call__(self, resistance_mohm: _Given, circuit_kind: _CircuitKind, rulebook: str | Rulebook) -> Verdict:
+        """Insulation resistance against the rulebook's least value."""
+
+@final
+class _CheckRcdTrip(Formula):
+    """Tripping time of a residual current device at its rated residual current against the rulebook's limit."""
+
+    def __call__(self, time_ms: _Given, rcd_kind: _RcdKind, rulebook: str | Rulebook) -> Verdict:
+        """Tripping time of a residual current device at its rated residual current against the rulebook's limit."""
+
+voltage_drop: Final[_VoltageDrop]
+voltage_drop_impedance: Final[_VoltageDropImpedance]
+ring_voltage_drop: Final[_RingVoltageDrop]
+operating_temperature_factor: Final[_OperatingTemperatureFactor]
+design_current: Final[_DesignCurrent]
+design_current_three_phase: Final[_DesignCurrentThreePhase]
+resistance_at_temperature: Final[_ResistanceAtTemperature]
+loop_resistance: Final[_LoopResistance]
+length_from_resistance: Final[_LengthFromResistance]
+check_voltage_drop: Final[_CheckVoltageDrop]
+adiabatic_k: Final[_AdiabaticK]
+adiabatic_k_from_constants: Final[_AdiabaticKFromConstants]
+adiabatic_area: Final[_AdiabaticArea]
+adiabatic_area_from_let_through: Final[_AdiabaticAreaFromLetThrough]
+adiabatic_time: Final[_AdiabaticTime]
+adiabatic_final_temperature: Final[_AdiabaticFinalTemperature]
+adiabatic_withstand: Final[_AdiabaticWithstand]
+fault_energy: Final[_FaultEnergy]
+earth_fault_loop_impedance: Final[_EarthFaultLoopImpedance]
+max_earth_fault_loop_impedance: Final[_MaxEarthFaultLoopImpedance]
+warm_loop_impedance: Final[_WarmLoopImpedance]
+prospective_fault_current: Final[_ProspectiveFaultCurrent]
+check_adiabatic: Final[_CheckAdiabatic]
+check_loop_impedance: Final[_CheckLoopImpedance]
+check_insulation: Final[_CheckInsulation]
+check_rcd_trip: Final[_CheckRcdTrip]
+
+__all__ = [
+    "voltage_drop",
+    "voltage_drop_impedance",
+    "ring_voltage_drop",
+    "operating_temperature_factor",
+    "design_current",
+    "design_current_three_phase",
+    "resistance_at_temperature",
+    "loop_resistance",
+    "length_from_resistance",
+    "check_voltage_drop",
+    "adiabatic_k",
+    "adiabatic_k_from_constants",
+    "adiabatic_area",
+    "adiabatic_area_from_let_through",
+    "adiabatic_time",
+    "adiabatic_final_temperature",
+    "adiabatic_withstand",
+    "fault_energy",
+    "earth_fault_loop_impedance",
+    "max_earth_fault_loop_impedance",
+    "warm_loop_impedance",
+    "prospective_fault_current",
+    "check_adiabatic",
+    "check_loop_impedance",
+    "check_insulation",
+    "check_rcd_trip",
+]

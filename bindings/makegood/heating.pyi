@@ -1,0 +1,271 @@
+# SPDX-License-Identifier: MIT
+# Written by bindings/make_stubs.py from the built module: do not edit.
+"""Heating elements and floors: resistance, power, surface temperature."""
+
+from collections.abc import Sequence
+from typing import Final, final, Literal, overload
+
+import numpy as np
+import numpy.typing as npt
+
+from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given
+from ._slow import Worked
+
+@final
+class _ElementResistance(Formula):
+    """Resistance of a heating element from its power and voltage."""
+
+    @overload
+    def __call__(self, power_w: float, voltage_v: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Resistance of a heating element from its power and voltage."""
+    @overload
+    def __call__(self, power_w: float | Measured, voltage_v: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array,
+        voltage_v: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, power_w: float | Measured, voltage_v: float | Measured) -> Worked: ...
+    def sensitivities(self, power_w: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...
+
+@final
+class _ElementPower(Formula):
+    """Power of a heating element from its resistance and voltage."""
+
+    @overload
+    def __call__(self, resistance_ohm: float, voltage_v: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Power of a heating element from its resistance and voltage."""
+    @overload
+    def __call__(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array,
+        voltage_v: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> Worked: ...
+    def sensitivities(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...
+
+@final
+class _ElementCurrent(Formula):
+    """Current of a heating element from its power and voltage."""
+
+    @overload
+    def __call__(self, power_w: float, voltage_v: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Current of a heating element from its power and voltage."""
+    @overload
+    def __call__(self, power_w: float | Measured, voltage_v: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array,
+        voltage_v: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, power_w: float | Measured, voltage_v: float | Measured) -> Worked: ...
+    def sensitivities(self, power_w: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...
+
+@final
+class _PowerAtVoltage(Formula):
+    """Power of a heating element at another voltage than its rated one, its resistance unchanged."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        rated_power_w: float,
+        rated_voltage_v: float,
+        voltage_v: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Power of a heating element at another voltage than its rated one, its resistance unchanged."""
+    @overload
+    def __call__(
+        self,
+        rated_power_w: float | Measured,
+        rated_voltage_v: float | Measured,
+        voltage_v: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        rated_power_w: float | _Array,
+        rated_voltage_v: float | _Array,
+        voltage_v: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        rated_power_w: float | Measured,
+        rated_voltage_v: float | Measured,
+        voltage_v: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        rated_power_w: float | Measured,
+        rated_voltage_v: float | Measured,
+        voltage_v: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _ParallelElementResistance(Formula):
+    """Resistance of equal heating mats in parallel."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        power_w: float,
+        voltage_v: float,
+        mats_count: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Resistance of equal heating mats in parallel."""
+    @overload
+    def __call__(
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        mats_count: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array,
+        voltage_v: float | _Array,
+        mats_count: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        mats_count: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        mats_count: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _PowerDensity(Formula):
+    """Heating power to each square metre."""
+
+    @overload
+    def __call__(self, power_w: float, area_m2: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Heating power to each square metre."""
+    @overload
+    def __call__(self, power_w: float | Measured, area_m2: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array,
+        area_m2: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, power_w: float | Measured, area_m2: float | Measured) -> Worked: ...
+    def sensitivities(self, power_w: float | Measured, area_m2: float | Measured) -> dict[str, float]: ...
+
+@final
+class _FloorHeatFlux(Formula):
+    """Heat given off upwards by a heated floor, convection and radiation together."""
+
+    @overload
+    def __call__(self, surface_c: float, room_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Heat given off upwards by a heated floor, convection and radiation together."""
+    @overload
+    def __call__(self, surface_c: float | Measured, room_c: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        surface_c: float | _Array,
+        room_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, surface_c: float | Measured, room_c: float | Measured) -> Worked: ...
+    def sensitivities(self, surface_c: float | Measured, room_c: float | Measured) -> dict[str, float]: ...
+
+@final
+class _FloorSurfaceTemperature(Formula):
+    """Mean surface temperature at which a heated floor gives off a flux."""
+
+    @overload
+    def __call__(self, flux_w_per_m2: float, room_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Mean surface temperature at which a heated floor gives off a flux."""
+    @overload
+    def __call__(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        flux_w_per_m2: float | _Array,
+        room_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> Worked: ...
+    def sensitivities(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> dict[str, float]: ...
+
+@final
+class _CheckElementResistance(Formula):
+    """Resistance of heating mats or an element as read, less the cold tail, against the band about the rated resistance."""
+
+    def __call__(
+        self,
+        resistance_ohm: _Given,
+        rated_power_w: _Given,
+        rated_voltage_v: _Given,
+        rulebook: str | Rulebook,
+        mats_count: _Given = 1.0,
+        cold_tail_ohm: _Given = 0.0,
+    ) -> Verdict:
+        """Resistance of heating mats or an element as read, less the cold tail, against the band about the rated resistance."""
+
+element_resistance: Final[_ElementResistance]
+element_power: Final[_ElementPower]
+element_current: Final[_ElementCurrent]
+power_at_voltage: Final[_PowerAtVoltage]
+parallel_element_resistance: Final[_ParallelElementResistance]
+power_density: Final[_PowerDensity]
+floor_heat_flux: Final[_FloorHeatFlux]
+floor_surface_temperature: Final[_FloorSurfaceTemperature]
+check_element_resistance: Final[_CheckElementResistance]
+
+__all__ = [
+    "element_resistance",
+    "element_power",
+    "element_current",
+    "power_at_voltage",
+    "parallel_element_resistance",
+    "power_density",
+    "floor_heat_flux",
+    "floor_surface_temperature",
+    "check_element_resistance",
+]

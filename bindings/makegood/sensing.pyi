@@ -1,0 +1,557 @@
+# SPDX-License-Identifier: MIT
+# Written by bindings/make_stubs.py from the built module: do not edit.
+"""Floor probes and other temperature sensors: curves both ways, tolerances, checks."""
+
+from collections.abc import Sequence
+from typing import Any, final, Final, Literal, overload, TypeAlias
+
+import numpy as np
+import numpy.typing as npt
+
+from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given
+from ._slow import Result, Worked
+
+_ToleranceClass: TypeAlias = Literal["AA", "A", "B", "C"]
+
+@final
+class _NtcResistance(Formula):
+    """Resistance of an NTC thermistor at a temperature, from its beta value."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        reference_ohm: float,
+        reference_c: float,
+        beta_k: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Resistance of an NTC thermistor at a temperature, from its beta value."""
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | Measured,
+        reference_ohm: float | Measured,
+        reference_c: float | Measured,
+        beta_k: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        reference_ohm: float | _Array,
+        reference_c: float | _Array,
+        beta_k: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        temperature_c: float | Measured,
+        reference_ohm: float | Measured,
+        reference_c: float | Measured,
+        beta_k: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        temperature_c: float | Measured,
+        reference_ohm: float | Measured,
+        reference_c: float | Measured,
+        beta_k: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _NtcTemperature(Formula):
+    """Temperature of an NTC thermistor from its resistance and beta value."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_ohm: float,
+        reference_ohm: float,
+        reference_c: float,
+        beta_k: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Temperature of an NTC thermistor from its resistance and beta value."""
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | Measured,
+        reference_ohm: float | Measured,
+        reference_c: float | Measured,
+        beta_k: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array,
+        reference_ohm: float | _Array,
+        reference_c: float | _Array,
+        beta_k: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        resistance_ohm: float | Measured,
+        reference_ohm: float | Measured,
+        reference_c: float | Measured,
+        beta_k: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        resistance_ohm: float | Measured,
+        reference_ohm: float | Measured,
+        reference_c: float | Measured,
+        beta_k: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _BetaFromTwoPoints(Formula):
+    """Beta value of a thermistor from its resistance at two temperatures; negative if the resistance rises."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_1_c: float,
+        resistance_1_ohm: float,
+        temperature_2_c: float,
+        resistance_2_ohm: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Beta value of a thermistor from its resistance at two temperatures; negative if the resistance rises."""
+    @overload
+    def __call__(
+        self,
+        temperature_1_c: float | Measured,
+        resistance_1_ohm: float | Measured,
+        temperature_2_c: float | Measured,
+        resistance_2_ohm: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_1_c: float | _Array,
+        resistance_1_ohm: float | _Array,
+        temperature_2_c: float | _Array,
+        resistance_2_ohm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        temperature_1_c: float | Measured,
+        resistance_1_ohm: float | Measured,
+        temperature_2_c: float | Measured,
+        resistance_2_ohm: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        temperature_1_c: float | Measured,
+        resistance_1_ohm: float | Measured,
+        temperature_2_c: float | Measured,
+        resistance_2_ohm: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _SteinhartHartTemperature(Formula):
+    """Temperature of a thermistor from its resistance by the Steinhart-Hart equation."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_ohm: float,
+        a: float,
+        b: float,
+        c: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Temperature of a thermistor from its resistance by the Steinhart-Hart equation."""
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | Measured,
+        a: float | Measured,
+        b: float | Measured,
+        c: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array,
+        a: float | _Array,
+        b: float | _Array,
+        c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        resistance_ohm: float | Measured,
+        a: float | Measured,
+        b: float | Measured,
+        c: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        resistance_ohm: float | Measured,
+        a: float | Measured,
+        b: float | Measured,
+        c: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _SteinhartHartResistance(Formula):
+    """Resistance of a thermistor at a temperature by the Steinhart-Hart equation."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        a: float,
+        b: float,
+        c: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Resistance of a thermistor at a temperature by the Steinhart-Hart equation."""
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | Measured,
+        a: float | Measured,
+        b: float | Measured,
+        c: float | Measured,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        a: float | _Array,
+        b: float | _Array,
+        c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        temperature_c: float | Measured,
+        a: float | Measured,
+        b: float | Measured,
+        c: float | Measured,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        temperature_c: float | Measured,
+        a: float | Measured,
+        b: float | Measured,
+        c: float | Measured,
+    ) -> dict[str, float]: ...
+
+@final
+class _RtdResistance(Formula):
+    """Resistance of a platinum sensor at a temperature (IEC 60751)."""
+
+    @overload
+    def __call__(self, temperature_c: float, r0_ohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Resistance of a platinum sensor at a temperature (IEC 60751)."""
+    @overload
+    def __call__(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        r0_ohm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> Worked: ...
+    def sensitivities(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> dict[str, float]: ...
+
+@final
+class _RtdTemperature(Formula):
+    """Temperature of a platinum sensor from its resistance (IEC 60751, exact root also below 0 °C)."""
+
+    @overload
+    def __call__(self, resistance_ohm: float, r0_ohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Temperature of a platinum sensor from its resistance (IEC 60751, exact root also below 0 °C)."""
+    @overload
+    def __call__(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array,
+        r0_ohm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> Worked: ...
+    def sensitivities(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> dict[str, float]: ...
+
+@final
+class _RtdTolerance(Formula):
+    """Permitted deviation of a platinum sensor of a tolerance class, plus or minus."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        tolerance_class: _ToleranceClass,
+        temperature_c: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Permitted deviation of a platinum sensor of a tolerance class, plus or minus."""
+    @overload
+    def __call__(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        tolerance_class: _ToleranceClass | Sequence[_ToleranceClass] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        temperature_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> Worked: ...
+    def sensitivities(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> dict[str, float]: ...
+
+@final
+class _SiliconPtcResistance(Formula):
+    """Resistance of a silicon sensor with a rising curve, from its resistance at 25 °C."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        reference_ohm: float,
+        a_per_k: float = 0.00788,
+        b_per_k2: float = 1.937e-05,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Resistance of a silicon sensor with a rising curve, from its resistance at 25 °C."""
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | Measured,
+        reference_ohm: float | Measured,
+        a_per_k: float | Measured = 0.00788,
+        b_per_k2: float | Measured = 1.937e-05,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array,
+        reference_ohm: float | _Array,
+        a_per_k: float | _Array = 0.00788,
+        b_per_k2: float | _Array = 1.937e-05,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        temperature_c: float | Measured,
+        reference_ohm: float | Measured,
+        a_per_k: float | Measured = 0.00788,
+        b_per_k2: float | Measured = 1.937e-05,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        temperature_c: float | Measured,
+        reference_ohm: float | Measured,
+        a_per_k: float | Measured = 0.00788,
+        b_per_k2: float | Measured = 1.937e-05,
+    ) -> dict[str, float]: ...
+
+@final
+class _SiliconPtcTemperature(Formula):
+    """Temperature of a silicon sensor with a rising curve, from its resistance."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_ohm: float,
+        reference_ohm: float,
+        a_per_k: float = 0.00788,
+        b_per_k2: float = 1.937e-05,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Temperature of a silicon sensor with a rising curve, from its resistance."""
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | Measured,
+        reference_ohm: float | Measured,
+        a_per_k: float | Measured = 0.00788,
+        b_per_k2: float | Measured = 1.937e-05,
+    ) -> Measured: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array,
+        reference_ohm: float | _Array,
+        a_per_k: float | _Array = 0.00788,
+        b_per_k2: float | _Array = 1.937e-05,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(
+        self,
+        resistance_ohm: float | Measured,
+        reference_ohm: float | Measured,
+        a_per_k: float | Measured = 0.00788,
+        b_per_k2: float | Measured = 1.937e-05,
+    ) -> Worked: ...
+    def sensitivities(
+        self,
+        resistance_ohm: float | Measured,
+        reference_ohm: float | Measured,
+        a_per_k: float | Measured = 0.00788,
+        b_per_k2: float | Measured = 1.937e-05,
+    ) -> dict[str, float]: ...
+
+@final
+class _CheckNtcSensor(Formula):
+    """Resistance of an NTC sensor against its beta curve at the temperature it should have."""
+
+    def __call__(
+        self,
+        resistance_ohm: _Given,
+        temperature_c: _Given,
+        reference_ohm: _Given,
+        reference_c: _Given,
+        beta_k: _Given,
+        rulebook: str | Rulebook | None = None,
+        resistance_tolerance_percent: _Given = 5.0,
+        temperature_tolerance_k: _Given = 2.0,
+    ) -> Verdict:
+        """Resistance of an NTC sensor against its beta curve at the temperature it should have."""
+
+@final
+class _CheckSteinhartHartSensor(Formula):
+    """Resistance of a thermistor against its Steinhart-Hart curve at the temperature it should have."""
+
+    def __call__(
+        self,
+        resistance_ohm: _Given,
+        temperature_c: _Given,
+        a: _Given,
+        b: _Given,
+        c: _Given,
+        rulebook: str | Rulebook | None = None,
+        resistance_tolerance_percent: _Given = 5.0,
+        temperature_tolerance_k: _Given = 2.0,
+    ) -> Verdict:
+        """Resistance of a thermistor against its Steinhart-Hart curve at the temperature it should have."""
+
+@final
+class _CheckRtdSensor(Formula):
+    """Resistance of a platinum sensor against its curve at the temperature it should have."""
+
+    def __call__(
+        self,
+        resistance_ohm: _Given,
+        temperature_c: _Given,
+        r0_ohm: _Given,
+        rulebook: str | Rulebook | None = None,
+        resistance_tolerance_percent: _Given = 0.5,
+        temperature_tolerance_k: _Given = 2.0,
+    ) -> Verdict:
+        """Resistance of a platinum sensor against its curve at the temperature it should have."""
+
+@final
+class _CheckSiliconPtcSensor(Formula):
+    """Resistance of a silicon sensor against its rising curve at the temperature it should have."""
+
+    def __call__(
+        self,
+        resistance_ohm: _Given,
+        temperature_c: _Given,
+        reference_ohm: _Given,
+        rulebook: str | Rulebook | None = None,
+        a_per_k: _Given = 0.00788,
+        b_per_k2: _Given = 1.937e-05,
+        resistance_tolerance_percent: _Given = 2.0,
+        temperature_tolerance_k: _Given = 2.0,
+    ) -> Verdict:
+        """Resistance of a silicon sensor against its rising curve at the temperature it should have."""
+
+@final
+class _FitSteinhartHart(Formula):
+    """Steinhart-Hart coefficients (1/K, resistance in ohms) from three points (exact) or more (least squares of 1/T), with covariance; three points leave no scatter, so their covariance is null."""
+
+    def __call__(self, points: Sequence[Sequence[float]] | npt.NDArray[np.floating[Any]]) -> Result:
+        """Steinhart-Hart coefficients (1/K, resistance in ohms) from three points (exact) or more (least squares of 1/T), with covariance; three points leave no scatter, so their covariance is null."""
+
+@final
+class _CheckSensor(Formula):
+    """Resistance of a sensor against its curve at the temperature it should have, for every kind of curve."""
+
+    def __call__(
+        self,
+        resistance_ohm: float | dict[str, Any] | None,
+        temperature_c: float | dict[str, Any] | None,
+        curve: dict[str, Any],
+    ) -> Result:
+        """Resistance of a sensor against its curve at the temperature it should have, for every kind of curve."""
+
+ntc_resistance: Final[_NtcResistance]
+ntc_temperature: Final[_NtcTemperature]
+beta_from_two_points: Final[_BetaFromTwoPoints]
+steinhart_hart_temperature: Final[_SteinhartHartTemperature]
+steinhart_hart_resistance: Final[_SteinhartHartResistance]
+rtd_resistance: Final[_RtdResistance]
+rtd_temperature: Final[_RtdTemperature]
+rtd_tolerance: Final[_RtdTolerance]
+silicon_ptc_resistance: Final[_SiliconPtcResistance]
+silicon_ptc_temperature: Final[_SiliconPtcTemperature]
+check_ntc_sensor: Final[_CheckNtcSensor]
+check_steinhart_hart_sensor: Final[_CheckSteinhartHartSensor]
+check_rtd_sensor: Final[_CheckRtdSensor]
+check_silicon_ptc_sensor: Final[_CheckSiliconPtcSensor]
+fit_steinhart_hart: Final[_FitSteinhartHart]
+check_sensor: Final[_CheckSensor]
+
+__all__ = [
+    "ntc_resistance",
+    "ntc_temperature",
+    "beta_from_two_points",
+    "steinhart_hart_temperature",
+    "steinhart_hart_resistance",
+    "rtd_resistance",
+    "rtd_temperature",
+    "rtd_tolerance",
+    "silicon_ptc_resistance",
+    "silicon_ptc_temperature",
+    "check_ntc_sensor",
+    "check_steinhart_hart_sensor",
+    "check_rtd_sensor",
+    "check_silicon_ptc_sensor",
+    "fit_steinhart_hart",
+    "check_sensor",
+]
