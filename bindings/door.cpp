@@ -31,7 +31,9 @@ struct door {
   PyObject* names;        // tuple of interned argument names
   PyObject* ufuncs[2];    // raising, NaN for errors
   loop_data loops[2];
-  std::size_t required;
+  const argument* args;
+  std::size_t count;
+  double (*checked)(const double*);
 };
 
 PyObject* slow_function(const char* name) {
@@ -63,12 +65,16 @@ void refuse_type(const door* d, std::size_t i, PyObject* o) {
 }
 
 /// A plain number or a known word; other: an array, a Measured ... ; refused: a Python error is set.
-taken take(const door* d, std::size_t i, PyObject* o, double* x) {
-  const argument& a = d->what->args()[i];
-  if (PyFloat_CheckExact(o) && !a.table) {
+taken take_other(const door* d, std::size_t i, PyObject* o, double* x);
+inline taken take(const door* d, std::size_t i, PyObject* o, double* x) {
+  if (PyFloat_CheckExact(o) && !d->args[i].table) [[likely]] {
     *x = PyFloat_AS_DOUBLE(o);
     return taken::number;
   }
+  return take_other(d, i, o, x);
+}
+taken take_other(const door* d, std::size_t i, PyObject* o, double* x) {
+  const argument& a = d->args[i];
   if (a.table) {
     if (!PyUnicode_Check(o)) return taken::other;
     Py_ssize_t size = 0;
@@ -105,8 +111,9 @@ taken take(const door* d, std::size_t i, PyObject* o, double* x) {
 }
 
 /// The position of a keyword among the arguments, or -1.
-Py_ssize_t position(const door* d, PyObject* keyword) {
+inline Py_ssize_t position(const door* d, PyObject* keyword, Py_ssize_t likely) {
   const Py_ssize_t n = PyTuple_GET_SIZE(d->names);
+  if (likely < n && PyTuple_GET_ITEM(d->names, likely) == keyword) [[likely]] return likely;  // in the order of the descriptor
   for (Py_ssize_t i = 0; i < n; ++i)
     if (PyTuple_GET_ITEM(d->names, i) == keyword) return i;
   for (Py_ssize_t i = 0; i < n; ++i) {
@@ -138,8 +145,8 @@ PyObject* call_slow(door* d, PyObject* const* args, std::size_t nargsf, PyObject
 
 PyObject* call(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObject* kwnames) {
   auto* d = reinterpret_cast<door*>(self);
-  if (d->what->is != entry::what::formula) return call_slow(d, args, nargsf, kwnames);
-  const std::size_t count = d->what->formula.args.size();
+  if (!d->checked) return call_slow(d, args, nargsf, kwnames);
+  const std::size_t count = d->count;
   const auto n = static_cast<std::size_t>(PyVectorcall_NARGS(nargsf));
   double x[most_arguments];
   unsigned set = 0;
@@ -157,7 +164,7 @@ PyObject* call(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObje
     const Py_ssize_t k = PyTuple_GET_SIZE(kwnames);
     for (Py_ssize_t j = 0; j < k; ++j) {
       PyObject* keyword = PyTuple_GET_ITEM(kwnames, j);
-      const Py_ssize_t p = position(d, keyword);
+      const Py_ssize_t p = position(d, keyword, static_cast<Py_ssize_t>(n) + j);
       if (p == -2) return nullptr;
       if (p < 0) return call_slow(d, args, nargsf, kwnames);  // out=, where=, errors= ... or a misspelt name
       const auto i = static_cast<std::size_t>(p);
@@ -171,19 +178,21 @@ PyObject* call(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObje
       set |= 1u << i;
     }
   }
-  const auto& info = d->what->formula;
-  for (std::size_t i = 0; i < count; ++i) {
-    if (set & (1u << i)) continue;
-    if (!info.args[i].optional) {
-      PyErr_Format(PyExc_TypeError, "%s() missing argument '%s'", std::string(d->what->name()).c_str(), std::string(info.args[i].name).c_str());
-      return nullptr;
+  if (set != (1u << count) - 1u) {
+    for (std::size_t i = 0; i < count; ++i) {
+      if (set & (1u << i)) continue;
+      if (!d->args[i].optional) {
+        PyErr_Format(PyExc_TypeError, "%s() missing argument '%s'", std::string(d->what->name()).c_str(), std::string(d->args[i].name).c_str());
+        return nullptr;
+      }
+      x[i] = d->args[i].fallback;
     }
-    x[i] = info.args[i].fallback;
   }
-  if (const fault bad = info.check(info.self, x)) return raise_fault(d, bad, x);
-  const double y = info.value(info.self, x);
-  if (!is_finite(y)) return raise_fault(d, {fault::what::no_result, -1}, x);
-  return PyFloat_FromDouble(y);
+  const double y = d->checked(x);
+  if (is_finite(y)) [[likely]] return PyFloat_FromDouble(y);
+  const auto& info = d->what->formula;
+  const fault bad = info.check(info.self, x);
+  return raise_fault(d, bad ? bad : fault{fault::what::no_result, -1}, x);
 }
 
 // ---- ufunc ----------------------------------------------------------------------------------------------------------
@@ -569,7 +578,9 @@ void add_doors(py::module_& m) {
     d->vectorcall = call;
     d->what = &e;
     d->ufuncs[0] = d->ufuncs[1] = nullptr;
-    d->required = e.required();
+    d->args = e.args().data();
+    d->count = e.args().size();
+    d->checked = e.formula.checked;  // none for a check or a model
     const std::size_t n = e.is == entry::what::model ? e.model.args.size() : e.args().size();
     d->names = PyTuple_New(static_cast<Py_ssize_t>(n));
     for (std::size_t i = 0; i < n; ++i) {

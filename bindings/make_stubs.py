@@ -367,8 +367,8 @@ def class_text(module: Any, name: str) -> str:
     document = DOCS.get(name) or first_line(cls.__doc__)
     if not document:
         raise Behind(f"{name} says nothing of itself: write it into DOCS of make_stubs.py")
-    constructed = "__init__" in functions or "Error" in name
-    out = ["" if constructed else "@final", f"class {name}{f'({bases})' if bases else ''}:", f'    """{document}"""']
+    fixed = "__init__" not in functions and "Error" not in name and name != "Formula"  # the doors' stubs inherit from it
+    out = ["@final" if fixed else "", f"class {name}{f'({bases})' if bases else ''}:", f'    """{document}"""']
     if lines:
         out += [""] + [f"    {line}" if line else "" for line in lines]
     return "\n".join(out if out[0] else out[1:]) + "\n"
@@ -482,12 +482,15 @@ class Subject:
         out = "out: npt.NDArray[np.float64] | None = None"
         where = "where: bool | npt.NDArray[np.bool_] = True"
         self.used |= {"Literal", "Sequence", "Measured", "Worked", "_Array", "overload", "np", "npt"}
-        # A plain number is among what the later overloads take, and they return something else: the first one that fits
-        # is taken. mypy calls that an overlap, under names of errors that differ by version.
-        text = definition("__call__", [*numbers, "*", errors], "float", document=d["summary"])
-        first, rest = text.split("\n", 1)
-        text = "    @overload\n" + first + "  # type: ignore\n" + rest
-        text += "    @overload\n" + definition("__call__", doubtful, "Measured")
+        # A plain number is among what the later overloads take, and they return something else: the first that fits is
+        # taken. mypy calls that an overlap, by a name that differs between its versions.
+        text = ""
+        for method in (
+            definition("__call__", [*numbers, "*", errors], "float", document=d["summary"]),
+            definition("__call__", doubtful, "Measured"),
+        ):
+            first, rest = method.split("\n", 1)
+            text += f"    @overload\n{first}  # type: ignore\n{rest}"
         text += "    @overload\n" + definition("__call__", [*arrays, "*", out, where, errors], "npt.NDArray[np.float64]")
         text += definition("worked", doubtful, "Worked")
         return text + definition("sensitivities", doubtful, "dict[str, float]")
@@ -537,7 +540,7 @@ class Subject:
         slow = sorted(self.used & {"Result", "Worked"})
         text = HEAD + f'"""{document}"""\n\n'
         text += "from collections.abc import Sequence\n" if "Sequence" in self.used else ""
-        text += f"from typing import {', '.join(sorted(typing, key=str.lower))}\n\n"
+        text += f"from typing import {', '.join(sorted(sorted(typing), key=str.lower))}\n\n"
         text += "import numpy as np\nimport numpy.typing as npt\n\n" if "np" in self.used else ""
         text += f"from ._core import {', '.join(core)}\n"
         text += f"from ._slow import {', '.join(slow)}\n" if slow else ""

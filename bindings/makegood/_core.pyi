@@ -212,7 +212,6 @@ class Assessment:
     def cautions(self) -> list[str]: ...
     def to_dict(self) -> dict[str, Any]: ...
 
-@final
 class Formula:
     """A formula, check or model of the catalogue, to be called by its arguments."""
 

@@ -3,7 +3,7 @@
 """Extract ventilation: moist air, ducts, rates of extract."""
 
 from collections.abc import Sequence
-from typing import final, Final, Literal, overload, TypeAlias
+from typing import Final, final, Literal, overload, TypeAlias
 
 import numpy as np
 import numpy.typing as npt
@@ -37,7 +37,7 @@ class _AirflowFromAirChanges(Formula):
     ) -> float:
         """Air flow that changes the air of a room a number of times an hour."""
     @overload
-    def __call__(self, room_volume_m3: float | Measured, air_changes_per_h: float | Measured) -> Measured: ...
+    def __call__(self, room_volume_m3: float | Measured, air_changes_per_h: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -69,7 +69,7 @@ class _AirChangesFromAirflow(Formula):
     ) -> float:
         """Air changes an hour that an air flow makes in a room."""
     @overload
-    def __call__(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> Measured: ...
+    def __call__(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -91,7 +91,7 @@ class _FlowFromVelocity(Formula):
     def __call__(self, velocity_m_per_s: float, area_mm2: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Air flow from the mean velocity over a free area."""
     @overload
-    def __call__(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> Measured: ...
+    def __call__(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -147,7 +147,7 @@ class _ReynoldsNumber(Formula):
     ) -> float:
         """Reynolds number of the flow in a duct."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         velocity_m_per_s: float | Measured,
         diameter_mm: float | Measured,
@@ -195,7 +195,7 @@ class _FrictionFactor(Formula):
     ) -> float:
         """Darcy friction factor: laminar to Re 2300, Churchill in the transition, Colebrook-White from Re 4000."""
     @overload
-    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...
+    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -223,7 +223,7 @@ class _FrictionFactorColebrook(Formula):
     ) -> float:
         """Darcy friction factor of turbulent flow: the root of the Colebrook-White equation."""
     @overload
-    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...
+    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -251,7 +251,7 @@ class _FrictionFactorChurchill(Formula):
     ) -> float:
         """Darcy friction factor in every regime by Churchill's formula."""
     @overload
-    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...
+    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -279,7 +279,7 @@ class _FrictionFactorSwameeJain(Formula):
     ) -> float:
         """Darcy friction factor of turbulent flow by the explicit formula of Swamee and Jain."""
     @overload
-    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...
+    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -307,7 +307,7 @@ class _FrictionFactorHaaland(Formula):
     ) -> float:
         """Darcy friction factor of turbulent flow by Haaland's explicit formula."""
     @overload
-    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...
+    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -329,7 +329,7 @@ class _HydraulicDiameter(Formula):
     def __call__(self, width_mm: float, height_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Hydraulic diameter of a rectangular duct; it goes with the true velocity."""
     @overload
-    def __call__(self, width_mm: float | Measured, height_mm: float | Measured) -> Measured: ...
+    def __call__(self, width_mm: float | Measured, height_mm: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -351,7 +351,7 @@ class _EquivalentDiameter(Formula):
     def __call__(self, width_mm: float, height_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Diameter of the round duct with the same flow at the same loss as a rectangular one (Huebscher); not to be used with the true velocity."""
     @overload
-    def __call__(self, width_mm: float | Measured, height_mm: float | Measured) -> Measured: ...
+    def __call__(self, width_mm: float | Measured, height_mm: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -373,7 +373,7 @@ class _DuctVelocity(Formula):
     def __call__(self, flow_l_per_s: float, diameter_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Mean velocity in a round duct."""
     @overload
-    def __call__(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> Measured: ...
+    def __call__(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -402,7 +402,7 @@ class _DuctVelocityRectangular(Formula):
     ) -> float:
         """Mean velocity in a rectangular duct."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         flow_l_per_s: float | Measured,
         width_mm: float | Measured,
@@ -446,7 +446,7 @@ class _VelocityPressure(Formula):
     ) -> float:
         """Dynamic pressure of the mean velocity."""
     @overload
-    def __call__(self, velocity_m_per_s: float | Measured, density_kg_per_m3: float | Measured) -> Measured: ...
+    def __call__(self, velocity_m_per_s: float | Measured, density_kg_per_m3: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -479,7 +479,7 @@ class _FittingPressureLoss(Formula):
     ) -> float:
         """Total pressure lost in a fitting from its loss coefficient at the velocity that the coefficient refers to."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         loss_coefficient: float | Measured,
         velocity_m_per_s: float | Measured,
@@ -527,7 +527,7 @@ class _DuctPressureLoss(Formula):
     ) -> float:
         """Pressure lost by friction in a straight round duct (Darcy-Weisbach)."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         flow_l_per_s: float | Measured,
         diameter_mm: float | Measured,
@@ -588,7 +588,7 @@ class _DuctPressureLossRectangular(Formula):
     ) -> float:
         """Pressure lost by friction in a straight rectangular duct: hydraulic diameter and true velocity."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         flow_l_per_s: float | Measured,
         width_mm: float | Measured,
@@ -648,7 +648,7 @@ class _FlexibleDuctMultiplier(Formula):
     ) -> float:
         """How many times the loss of the fully stretched duct a compressed flexible duct has."""
     @overload
-    def __call__(self, compression_percent: float | Measured, diameter_mm: float | Measured) -> Measured: ...
+    def __call__(self, compression_percent: float | Measured, diameter_mm: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -674,7 +674,7 @@ class _SaturationPressure(Formula):
     def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Pressure of saturated water vapour, over ice below 0 °C and over water from 0 °C (Hyland-Wexler)."""
     @overload
-    def __call__(self, temperature_c: float | Measured) -> Measured: ...
+    def __call__(self, temperature_c: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -695,7 +695,7 @@ class _SaturationPressureMagnus(Formula):
     def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Pressure of saturated water vapour over water by the WMO form of the Magnus formula."""
     @overload
-    def __call__(self, temperature_c: float | Measured) -> Measured: ...
+    def __call__(self, temperature_c: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -716,7 +716,7 @@ class _SaturationPressureIso13788(Formula):
     def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Pressure of saturated water vapour as building physics takes it (ISO 13788)."""
     @overload
-    def __call__(self, temperature_c: float | Measured) -> Measured: ...
+    def __call__(self, temperature_c: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -743,7 +743,7 @@ class _VapourPressure(Formula):
     ) -> float:
         """Partial pressure of the water vapour in air of a given temperature and relative humidity."""
     @overload
-    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...
+    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -775,7 +775,7 @@ class _DewPoint(Formula):
     ) -> float:
         """Temperature at which the air's vapour saturates: dew point, below 0 °C frost point (inverse of Hyland-Wexler)."""
     @overload
-    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...
+    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -807,7 +807,7 @@ class _DewPointMagnus(Formula):
     ) -> float:
         """Dew point over water by the WMO form of the Magnus formula."""
     @overload
-    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...
+    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -833,7 +833,7 @@ class _RelativeHumidity(Formula):
     def __call__(self, temperature_c: float, dew_point_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Relative humidity from temperature and dew point (below 0 °C: over ice, frost point)."""
     @overload
-    def __call__(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> Measured: ...
+    def __call__(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -861,7 +861,7 @@ class _HumidityRatio(Formula):
     ) -> float:
         """Mass of water vapour to each kilogram of dry air."""
     @overload
-    def __call__(self, vapour_pressure_pa: float | Measured, pressure_pa: float | Measured) -> Measured: ...
+    def __call__(self, vapour_pressure_pa: float | Measured, pressure_pa: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -894,7 +894,7 @@ class _AirDensity(Formula):
     ) -> float:
         """Density of moist air as a mixture of ideal gases."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | Measured,
         relative_humidity_percent: float | Measured,
@@ -932,7 +932,7 @@ class _AirViscosity(Formula):
     def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Dynamic viscosity of air by Sutherland's formula."""
     @overload
-    def __call__(self, temperature_c: float | Measured) -> Measured: ...
+    def __call__(self, temperature_c: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,

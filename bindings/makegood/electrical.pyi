@@ -3,7 +3,7 @@
 """Conductors, protection, tests: what a circuit carries, loses and withstands."""
 
 from collections.abc import Sequence
-from typing import final, Final, Literal, overload, TypeAlias
+from typing import Final, final, Literal, overload, TypeAlias
 
 import numpy as np
 import numpy.typing as npt
@@ -31,7 +31,7 @@ class _VoltageDrop(Formula):
     ) -> float:
         """Voltage drop along a cable from its tabulated drop per ampere and metre."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         drop_mv_per_a_m: float | Measured,
         current_a: float | Measured,
@@ -79,7 +79,7 @@ class _VoltageDropImpedance(Formula):
     ) -> float:
         """Voltage drop of a run from resistance, reactance and power factor."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_mohm_per_m: float | Measured,
         reactance_mohm_per_m: float | Measured,
@@ -138,7 +138,7 @@ class _RingVoltageDrop(Formula):
     ) -> float:
         """Voltage drop at one load on a ring, and at the end of a spur from it."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_mohm_per_m: float | Measured,
         ring_length_m: float | Measured,
@@ -193,7 +193,7 @@ class _OperatingTemperatureFactor(Formula):
     ) -> float:
         """How much of its tabulated resistance a conductor has that carries less than its full load."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         design_current_a: float | Measured,
         tabulated_capacity_a: float | Measured,
@@ -246,7 +246,7 @@ class _DesignCurrent(Formula):
     ) -> float:
         """Current of a single-phase load from its power."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         power_w: float | Measured,
         voltage_v: float | Measured,
@@ -291,7 +291,7 @@ class _DesignCurrentThreePhase(Formula):
     ) -> float:
         """Current in each line of a balanced three-phase load from its power."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         power_w: float | Measured,
         voltage_v: float | Measured,
@@ -336,7 +336,7 @@ class _ResistanceAtTemperature(Formula):
     ) -> float:
         """Resistance of a conductor at a temperature from its resistance at 20 °C."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_20_mohm_per_m: float | Measured,
         temperature_c: float | Measured,
@@ -382,7 +382,7 @@ class _LoopResistance(Formula):
     ) -> float:
         """Resistance of line and protective conductor of a run together."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         line_mohm_per_m: float | Measured,
         cpc_mohm_per_m: float | Measured,
@@ -430,7 +430,7 @@ class _LengthFromResistance(Formula):
     ) -> float:
         """Length of a conductor from its resistance."""
     @overload
-    def __call__(self, resistance_ohm: float | Measured, resistance_mohm_per_m: float | Measured) -> Measured: ...
+    def __call__(self, resistance_ohm: float | Measured, resistance_mohm_per_m: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -477,7 +477,7 @@ class _AdiabaticK(Formula):
     ) -> float:
         """k of a conductor: what it bears when a fault heats it from one temperature to another and no heat escapes."""
     @overload
-    def __call__(self, material: _Material, initial_c: float | Measured, final_c: float | Measured) -> Measured: ...
+    def __call__(self, material: _Material, initial_c: float | Measured, final_c: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -514,7 +514,7 @@ class _AdiabaticKFromConstants(Formula):
     ) -> float:
         """k of a conductor from the constants of its metal."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         heat_capacity_j_per_k_mm3: float | Measured,
         beta_k: float | Measured,
@@ -567,7 +567,7 @@ class _AdiabaticArea(Formula):
     ) -> float:
         """Least cross-section of a protective conductor for a fault current and its duration."""
     @overload
-    def __call__(self, current_a: float | Measured, time_s: float | Measured, k: float | Measured) -> Measured: ...
+    def __call__(self, current_a: float | Measured, time_s: float | Measured, k: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -595,7 +595,7 @@ class _AdiabaticAreaFromLetThrough(Formula):
     def __call__(self, let_through_a2s: float, k: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Least cross-section of a protective conductor for a let-through energy."""
     @overload
-    def __call__(self, let_through_a2s: float | Measured, k: float | Measured) -> Measured: ...
+    def __call__(self, let_through_a2s: float | Measured, k: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -624,7 +624,7 @@ class _AdiabaticTime(Formula):
     ) -> float:
         """Longest time for which a conductor bears a fault current."""
     @overload
-    def __call__(self, current_a: float | Measured, area_mm2: float | Measured, k: float | Measured) -> Measured: ...
+    def __call__(self, current_a: float | Measured, area_mm2: float | Measured, k: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -660,7 +660,7 @@ class _AdiabaticFinalTemperature(Formula):
     ) -> float:
         """Temperature of a conductor after a fault, if no heat escapes."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         let_through_a2s: float | Measured,
         area_mm2: float | Measured,
@@ -702,7 +702,7 @@ class _AdiabaticWithstand(Formula):
     def __call__(self, area_mm2: float, k: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Energy that a conductor bears."""
     @overload
-    def __call__(self, area_mm2: float | Measured, k: float | Measured) -> Measured: ...
+    def __call__(self, area_mm2: float | Measured, k: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -724,7 +724,7 @@ class _FaultEnergy(Formula):
     def __call__(self, current_a: float, time_s: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Energy let through by a steady fault current until the device operates."""
     @overload
-    def __call__(self, current_a: float | Measured, time_s: float | Measured) -> Measured: ...
+    def __call__(self, current_a: float | Measured, time_s: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -752,7 +752,7 @@ class _EarthFaultLoopImpedance(Formula):
     ) -> float:
         """Impedance of the earth fault loop from its part outside and the circuit's line and protective conductor."""
     @overload
-    def __call__(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> Measured: ...
+    def __call__(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -781,7 +781,7 @@ class _MaxEarthFaultLoopImpedance(Formula):
     ) -> float:
         """Highest loop impedance at which the device still disconnects in time."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         voltage_v: float | Measured,
         minimum_voltage_factor: float | Measured,
@@ -826,7 +826,7 @@ class _WarmLoopImpedance(Formula):
     ) -> float:
         """Earth fault loop impedance with the circuit's conductors warm, from a reading on cold conductors."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         cold_loop_impedance_ohm: float | Measured,
         external_ohm: float | Measured,
@@ -864,7 +864,7 @@ class _ProspectiveFaultCurrent(Formula):
     def __call__(self, voltage_v: float, impedance_ohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Fault current that a voltage drives through the impedance of the loop."""
     @overload
-    def __call__(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> Measured: ...
+    def __call__(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,

@@ -19,7 +19,7 @@ class _ElementResistance(Formula):
     def __call__(self, power_w: float, voltage_v: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Resistance of a heating element from its power and voltage."""
     @overload
-    def __call__(self, power_w: float | Measured, voltage_v: float | Measured) -> Measured: ...
+    def __call__(self, power_w: float | Measured, voltage_v: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -41,7 +41,7 @@ class _ElementPower(Formula):
     def __call__(self, resistance_ohm: float, voltage_v: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Power of a heating element from its resistance and voltage."""
     @overload
-    def __call__(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> Measured: ...
+    def __call__(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -63,7 +63,7 @@ class _ElementCurrent(Formula):
     def __call__(self, power_w: float, voltage_v: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Current of a heating element from its power and voltage."""
     @overload
-    def __call__(self, power_w: float | Measured, voltage_v: float | Measured) -> Measured: ...
+    def __call__(self, power_w: float | Measured, voltage_v: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -92,7 +92,7 @@ class _PowerAtVoltage(Formula):
     ) -> float:
         """Power of a heating element at another voltage than its rated one, its resistance unchanged."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         rated_power_w: float | Measured,
         rated_voltage_v: float | Measured,
@@ -137,7 +137,7 @@ class _ParallelElementResistance(Formula):
     ) -> float:
         """Resistance of equal heating mats in parallel."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         power_w: float | Measured,
         voltage_v: float | Measured,
@@ -175,7 +175,7 @@ class _PowerDensity(Formula):
     def __call__(self, power_w: float, area_m2: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Heating power to each square metre."""
     @overload
-    def __call__(self, power_w: float | Measured, area_m2: float | Measured) -> Measured: ...
+    def __call__(self, power_w: float | Measured, area_m2: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -197,7 +197,7 @@ class _FloorHeatFlux(Formula):
     def __call__(self, surface_c: float, room_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Heat given off upwards by a heated floor, convection and radiation together."""
     @overload
-    def __call__(self, surface_c: float | Measured, room_c: float | Measured) -> Measured: ...
+    def __call__(self, surface_c: float | Measured, room_c: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -219,7 +219,7 @@ class _FloorSurfaceTemperature(Formula):
     def __call__(self, flux_w_per_m2: float, room_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Mean surface temperature at which a heated floor gives off a flux."""
     @overload
-    def __call__(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> Measured: ...
+    def __call__(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,

@@ -3,7 +3,7 @@
 """Floor probes and other temperature sensors: curves both ways, tolerances, checks."""
 
 from collections.abc import Sequence
-from typing import Any, final, Final, Literal, overload, TypeAlias
+from typing import Any, Final, final, Literal, overload, TypeAlias
 
 import numpy as np
 import numpy.typing as npt
@@ -29,7 +29,7 @@ class _NtcResistance(Formula):
     ) -> float:
         """Resistance of an NTC thermistor at a temperature, from its beta value."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | Measured,
         reference_ohm: float | Measured,
@@ -79,7 +79,7 @@ class _NtcTemperature(Formula):
     ) -> float:
         """Temperature of an NTC thermistor from its resistance and beta value."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_ohm: float | Measured,
         reference_ohm: float | Measured,
@@ -129,7 +129,7 @@ class _BetaFromTwoPoints(Formula):
     ) -> float:
         """Beta value of a thermistor from its resistance at two temperatures; negative if the resistance rises."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_1_c: float | Measured,
         resistance_1_ohm: float | Measured,
@@ -179,7 +179,7 @@ class _SteinhartHartTemperature(Formula):
     ) -> float:
         """Temperature of a thermistor from its resistance by the Steinhart-Hart equation."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_ohm: float | Measured,
         a: float | Measured,
@@ -229,7 +229,7 @@ class _SteinhartHartResistance(Formula):
     ) -> float:
         """Resistance of a thermistor at a temperature by the Steinhart-Hart equation."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | Measured,
         a: float | Measured,
@@ -271,7 +271,7 @@ class _RtdResistance(Formula):
     def __call__(self, temperature_c: float, r0_ohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Resistance of a platinum sensor at a temperature (IEC 60751)."""
     @overload
-    def __call__(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> Measured: ...
+    def __call__(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -293,7 +293,7 @@ class _RtdTemperature(Formula):
     def __call__(self, resistance_ohm: float, r0_ohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Temperature of a platinum sensor from its resistance (IEC 60751, exact root also below 0 °C)."""
     @overload
-    def __call__(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> Measured: ...
+    def __call__(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -321,7 +321,7 @@ class _RtdTolerance(Formula):
     ) -> float:
         """Permitted deviation of a platinum sensor of a tolerance class, plus or minus."""
     @overload
-    def __call__(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> Measured: ...
+    def __call__(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> Measured: ...  # type: ignore
     @overload
     def __call__(
         self,
@@ -351,7 +351,7 @@ class _SiliconPtcResistance(Formula):
     ) -> float:
         """Resistance of a silicon sensor with a rising curve, from its resistance at 25 °C."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | Measured,
         reference_ohm: float | Measured,
@@ -401,7 +401,7 @@ class _SiliconPtcTemperature(Formula):
     ) -> float:
         """Temperature of a silicon sensor with a rising curve, from its resistance."""
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_ohm: float | Measured,
         reference_ohm: float | Measured,

@@ -20,6 +20,8 @@ struct formula_info {
   source from{};
   remarks about{};
   double (*value)(const void*, const double*) = nullptr;
+  /// Ranges, relations and value in one: NaN where something is refused (then `check` says what).
+  double (*checked)(const double*) = nullptr;
   fault (*check)(const void*, const double*) = nullptr;
   std::string (*refusal)(const void*, fault, const double*) = nullptr;
   double (*gradient)(const void*, const double*, double*) = nullptr;
@@ -67,14 +69,20 @@ struct entry {
 };
 
 namespace detail {
-template <class F>
-formula_info describe_formula(const F& f) {
+template <const auto& Item>
+formula_info describe_formula() {
+  using F = std::remove_cvref_t<decltype(Item)>;
+  constexpr const F& f = Item;
   formula_info i;
   i.self = &f;
   i.result = f.result;
   i.args = f.args;
   i.from = f.from;
   i.about = f.about();
+  i.checked = [](const double* x) {  // the ranges are constants here
+    if (Item.check(x)) [[unlikely]] return no_number;
+    return Item.value(x);
+  };
   i.value = [](const void* s, const double* x) { return static_cast<const F*>(s)->value(x); };
   i.check = [](const void* s, const double* x) { return static_cast<const F*>(s)->check(x); };
   i.refusal = [](const void* s, fault why, const double* x) { return static_cast<const F*>(s)->refusal(why, x); };
@@ -82,7 +90,7 @@ formula_info describe_formula(const F& f) {
   i.work = [](const void* s, const double* x) { return v1::work(*static_cast<const F*>(s), x); };
   i.doubt = [](const void* s, const double* x) { return static_cast<const F*>(s)->trace(x).doubt; };
   i.batch = [](const void* s, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
-    const F& g = *static_cast<const F*>(s);
+    (void)s;
     std::ptrdiff_t refused = -1;
     for (std::ptrdiff_t k = 0; k < n; ++k) {
       double x[F::count];
@@ -93,7 +101,7 @@ formula_info describe_formula(const F& f) {
       }
       double y = no_number;
       if (!missing) {
-        if (!g.check(x)) y = g.value(x);
+        if (!Item.check(x)) y = Item.value(x);
         if (!is_finite(y)) {
           y = no_number;
           if (refused < 0 && !nan_for_errors) refused = k;
@@ -120,7 +128,7 @@ entry make_entry(std::string_view subject) {
     e.is = entry::what::check;
     e.check = Item.info();
   } else {
-    e.formula = detail::describe_formula(Item);
+    e.formula = detail::describe_formula<Item>();
   }
   return e;
 }

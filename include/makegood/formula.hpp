@@ -419,10 +419,9 @@ struct formula_t : Extras {
   }
   /// First argument or relation that is not permitted.
   constexpr fault check(const double* x) const {
-    for (std::size_t i = 0; i < count; ++i) {
-      if (!args[i].permitted.contains(x[i]))
-        return {is_nan(x[i]) ? fault::what::not_a_number : fault::what::out_of_range, static_cast<int>(i)};
-    }
+    const int outside = first_outside(x, std::make_index_sequence<count>{});
+    if (outside >= 0) [[unlikely]]
+      return {is_nan(x[outside]) ? fault::what::not_a_number : fault::what::out_of_range, outside};
     const int broken = first_broken(x, std::make_index_sequence<count>{});
     return broken < 0 ? fault{} : fault{fault::what::relation, broken};
   }
@@ -549,6 +548,12 @@ struct formula_t : Extras {
   constexpr auto bind_as(const K* x, const double* plain) const {
     if constexpr (is_choice[I]) return chosen<K>{args[I].table, static_cast<int>(plain[I])};
     else return x[I];
+  }
+  template <std::size_t... I>
+  constexpr int first_outside(const double* x, std::index_sequence<I...>) const {  // unrolled, so that constant ranges fold
+    int outside = -1;
+    (void)((args[I].permitted.contains(x[I]) || (outside = static_cast<int>(I), false)) && ...);
+    return outside;
   }
   template <std::size_t... I>
   constexpr int first_broken(const double* x, std::index_sequence<I...>) const {

@@ -157,6 +157,12 @@ def adiabatic_withstand(area_mm2, k):
 
 
 @electrical
+def fault_energy(current_a, time_s):
+    # Joule's law for a steady current: the let-through integral is I^2 t
+    return mp.mpf(current_a)**2 * time_s
+
+
+@electrical
 def earth_fault_loop_impedance(external_ohm, r1_plus_r2_ohm):
     # Zs = Ze + (R1 + R2)
     return mp.mpf(external_ohm) + r1_plus_r2_ohm
@@ -166,6 +172,13 @@ def earth_fault_loop_impedance(external_ohm, r1_plus_r2_ohm):
 def max_earth_fault_loop_impedance(voltage_v, minimum_voltage_factor, operating_current_a):
     # BS 7671 411.4.4: Zs <= Cmin U0/Ia; IEC 60364-4-41 411.4.4 has no Cmin
     return mp.mpf(voltage_v) * minimum_voltage_factor / operating_current_a
+
+
+@electrical
+def warm_loop_impedance(cold_loop_impedance_ohm, external_ohm, temperature_factor=D("1.2")):
+    # Zs = Ze + (R1 + R2), with the warm resistance a multiple of the cold one; 1.20 is 1 + 0.004 (70 - 20)
+    cold_conductors = mp.mpf(cold_loop_impedance_ohm) - external_ohm
+    return external_ohm + temperature_factor * cold_conductors
 
 
 @electrical
@@ -202,10 +215,17 @@ def steinhart_hart_temperature(resistance_ohm, a, b, c):
 
 @sensing
 def steinhart_hart_resistance(temperature_c, a, b, c):
-    # root in ln R of the same equation; the cubic rises steadily for b, c >= 0, Newton from the straight line
+    # root in ln R of the same equation, the one that goes over into the straight line as c goes to 0: the closed form of a
+    # depressed cubic with hyperbolic (c > 0) or circular (c < 0) functions, NIST Digital Library of Mathematical
+    # Functions 4.43 and 1.11(iii)
     target = 1 / _kelvin(temperature_c) - a
     b, c = mp.mpf(b), mp.mpf(c)
-    x = mp.findroot(lambda s: b * s + c * s**3 - target, target / b, solver="newton", df=lambda s: b + 3 * c * s**2)
+    if c == 0:
+        x = target / b
+    else:
+        p = mp.sqrt(b / (3 * abs(c)))
+        q = 3 * target / (2 * b * p)
+        x = 2 * p * mp.sinh(mp.asinh(q) / 3) if c > 0 else 2 * p * mp.sin(mp.asin(q) / 3)
     return mp.exp(x)
 
 
@@ -260,7 +280,7 @@ def silicon_ptc_resistance(temperature_c, reference_ohm, a_per_k=D("7.88e-3"), b
 @sensing
 def silicon_ptc_temperature(resistance_ohm, reference_ohm, a_per_k=D("7.88e-3"), b_per_k2=D("1.937e-5")):
     excess = mp.mpf(resistance_ohm) / reference_ohm - 1
-    return 25 + (-a_per_k + mp.sqrt(mp.mpf(a_per_k)**2 + 4 * b_per_k2 * excess)) / (2 * b_per_k2)
+    return 25 + 2 * excess / (a_per_k + mp.sqrt(mp.mpf(a_per_k)**2 + 4 * b_per_k2 * excess))  # root also where b is 0
 
 
 # ------------------------------------------------------------------- heating
@@ -320,6 +340,12 @@ def airflow_from_air_changes(room_volume_m3, air_changes_per_h):
 @air
 def air_changes_from_airflow(flow_l_per_s, room_volume_m3):
     return mp.mpf(flow_l_per_s) * 3600 / 1000 / room_volume_m3
+
+
+@air
+def flow_from_velocity(velocity_m_per_s, area_mm2):
+    # continuity: Q = v A; square millimetres to square metres, cubic metres to litres
+    return mp.mpf(velocity_m_per_s) * area_mm2 / 10**6 * 1000
 
 
 @air
@@ -387,6 +413,13 @@ def duct_velocity(flow_l_per_s, diameter_mm):
 
 
 @air
+def duct_velocity_rectangular(flow_l_per_s, width_mm, height_mm):
+    # continuity: v = Q/(w h)
+    area_m2 = mp.mpf(width_mm) / 1000 * height_mm / 1000
+    return mp.mpf(flow_l_per_s) / 1000 / area_m2
+
+
+@air
 def velocity_pressure(velocity_m_per_s, density_kg_per_m3):
     return density_kg_per_m3 * mp.mpf(velocity_m_per_s)**2 / 2
 
@@ -397,6 +430,8 @@ def fitting_pressure_loss(loss_coefficient, velocity_m_per_s, density_kg_per_m3)
 
 
 def _darcy_weisbach(velocity_m_per_s, diameter_mm, length_m, roughness_mm, density_kg_per_m3, viscosity_pa_s):
+    if velocity_m_per_s == 0:
+        return mp.mpf(0)                     # limit of the laminar law: 32 mu v L/D^2
     re = reynolds_number(velocity_m_per_s, diameter_mm, density_kg_per_m3, viscosity_pa_s)
     f = friction_factor(re, mp.mpf(roughness_mm) / diameter_mm)
     return f * length_m / (mp.mpf(diameter_mm) / 1000) * velocity_pressure(velocity_m_per_s, density_kg_per_m3)
@@ -464,15 +499,16 @@ def vapour_pressure(temperature_c, relative_humidity_percent):
 @air
 def dew_point(temperature_c, relative_humidity_percent):
     # root of the same saturation formula. Ice and water equations leave a gap of 0.06 Pa at 0 C: inside it, 0 C
+    # (the logarithm of the pressure is nearly straight over 1/T: the secant method starts there)
     pressure = vapour_pressure(temperature_c, relative_humidity_percent)
-    start = dew_point_magnus(temperature_c, relative_humidity_percent)
     if pressure >= _hyland_wexler_water(0):
         branch = _hyland_wexler_water
     elif pressure <= _hyland_wexler_ice(0):
         branch = _hyland_wexler_ice
     else:
         return mp.mpf(0)
-    return mp.findroot(lambda t: mp.log(branch(t) / pressure), start)
+    start = (D("28.9") - mp.log(pressure)) / 6150
+    return 1 / mp.findroot(lambda u: mp.log(branch(1 / u - ZERO_CELSIUS_K) / pressure), start) - ZERO_CELSIUS_K
 
 
 @air
@@ -526,8 +562,10 @@ POINTS = {
     "electrical.adiabatic_time": dict(current_a=460, area_mm2="1.5", k=115),
     "electrical.adiabatic_final_temperature": dict(let_through_a2s=100000, area_mm2="2.5", material="copper", initial_c=70),
     "electrical.adiabatic_withstand": dict(area_mm2="1.5", k=143),
+    "electrical.fault_energy": dict(current_a=247, time_s="0.1"),
     "electrical.earth_fault_loop_impedance": dict(external_ohm="0.35", r1_plus_r2_ohm="0.62"),
     "electrical.max_earth_fault_loop_impedance": dict(voltage_v=230, minimum_voltage_factor="0.95", operating_current_a=160),
+    "electrical.warm_loop_impedance": dict(cold_loop_impedance_ohm="0.93", external_ohm="0.28"),
     "electrical.prospective_fault_current": dict(voltage_v=230, impedance_ohm="0.35"),
     "sensing.ntc_resistance": dict(temperature_c=5, reference_ohm=10000, reference_c=25, beta_k=3950),
     "sensing.ntc_temperature": dict(resistance_ohm="12535.3", reference_ohm=10000, reference_c=25, beta_k=3950),
@@ -550,6 +588,7 @@ POINTS = {
     "heating.floor_surface_temperature": dict(flux_w_per_m2=100, room_c=20),
     "air.airflow_from_air_changes": dict(room_volume_m3="36.45", air_changes_per_h=8),
     "air.air_changes_from_airflow": dict(flow_l_per_s=31, room_volume_m3=185),
+    "air.flow_from_velocity": dict(velocity_m_per_s=2, area_mm2=7854),
     "air.reynolds_number": dict(velocity_m_per_s=2, diameter_mm=100, density_kg_per_m3="1.2", viscosity_pa_s="1.8e-5"),
     "air.friction_factor": dict(reynolds=3000, relative_roughness="0.001"),
     "air.friction_factor_colebrook": dict(reynolds=100000, relative_roughness="1e-4"),
@@ -559,6 +598,7 @@ POINTS = {
     "air.hydraulic_diameter": dict(width_mm=204, height_mm=60),
     "air.equivalent_diameter": dict(width_mm=204, height_mm=60),
     "air.duct_velocity": dict(flow_l_per_s=470, diameter_mm=250),
+    "air.duct_velocity_rectangular": dict(flow_l_per_s=15, width_mm=204, height_mm=60),
     "air.velocity_pressure": dict(velocity_m_per_s=3, density_kg_per_m3="1.21"),
     "air.fitting_pressure_loss": dict(loss_coefficient="0.5", velocity_m_per_s=3, density_kg_per_m3="1.21"),
     "air.duct_pressure_loss": dict(flow_l_per_s=15, diameter_mm=100, length_m=1, roughness_mm="0.09", density_kg_per_m3="1.2", viscosity_pa_s="1.8e-5"),

@@ -47,8 +47,8 @@ def run(*command, cwd, **variables):
 
 
 def project_version():
-    found = re.search(r"^\s*VERSION (\d+\.\d+\.\d+)$", (ROOT / "CMakeLists.txt").read_text(), re.M)
-    assert found, "CMakeLists.txt names no version"
+    found = re.search(r'version = "(\d+\.\d+\.\d+)"', (INCLUDE / "makegood" / "version.hpp").read_text())
+    assert found, "version.hpp names no version"
     return found[1]
 
 

@@ -1,0 +1,281 @@
+# SPDX-License-Identifier: MIT
+"""How near the formulas come to the exact result of their equations: points, scales and errors.
+
+    python tests/python/accuracy.py [NAME...]
+
+prints the worst error of each formula that was found, in units in the last place of the result (ulp) and relative, with its
+point. The exact results are those of oracle.py (mpmath, 50 digits); the points are seeded: every run has the same.
+tests/python/test_oracle.py holds the same errors against bounds.
+"""
+
+from __future__ import annotations
+
+import math
+import random
+import sys
+import zlib
+from dataclasses import dataclass
+from typing import Any, Callable, Iterator
+
+import makegood
+
+Point = dict[str, Any]
+RANDOM_POINTS = 300
+
+
+def formulas() -> list[str]:
+    return [d["name"] for d in makegood.catalogue() if d["kind"] == "formula"]
+
+
+def door(name: str) -> Any:
+    subject, function = name.split(".")
+    return makegood._core.subjects[subject][function]
+
+
+# ------------------------------------------------------------------------------------------------------------- points
+
+
+def up(x: float, steps: int = 1) -> float:
+    for _ in range(abs(steps)):
+        x = math.nextafter(x, math.inf if steps > 0 else -math.inf)
+    return x
+
+
+def around(x: float, *distances: float) -> list[float]:
+    """A number, its neighbours, and numbers at these distances on both sides."""
+    found = [x, up(x), up(x, -1)]
+    for d in distances:
+        found += [x + d, x - d]
+    return found
+
+
+def each(name: str, values: list[float], **others: Any) -> list[Point]:
+    return [{name: v, **others} for v in values]
+
+
+NEAR = (1e-12, 1e-9, 1e-6, 1e-3)
+
+
+def _reynolds(re: float, diameter_mm: float, density: float, viscosity: float) -> float:
+    """The flow in l/s in a round duct for a Reynolds number."""
+    return re * math.pi * diameter_mm * viscosity / (4 * density)
+
+
+def _special() -> dict[str, list[Point]]:
+    """Where terms cancel, where a branch changes, where a result passes zero. What is not named lies in the middle."""
+    zero_k = 273.15
+    saturation = each("temperature_c", around(0.0, *NEAR) + [-1e-300, 1e-300])
+    turning = [2300 * (1 + e) for e in (-1e-9, -1e-6, 0.0, 1e-9, 1e-6)] + [4000 * (1 + e) for e in (-1e-9, -1e-6, 1e-9, 1e-6)]
+    duct = {"diameter_mm": 100.0, "density_kg_per_m3": 1.2, "viscosity_pa_s": 1.8e-5}
+    # not at 2300 itself: the rounding of the Reynolds number decides there which formula is taken, and the factor steps
+    ducts = [{"flow_l_per_s": _reynolds(re, 100.0, 1.2, 1.8e-5), **duct, "roughness_mm": r} for re in turning if re != 2300 for r in (0.0, 0.09)]
+    flat = {"width_mm": 200.0, "height_mm": 50.0, "density_kg_per_m3": 1.2, "viscosity_pa_s": 1.8e-5}
+    # Re = rho v D/mu with v = Q/(w h), D = 2 w h/(w + h): Q = Re mu (w + h)/(2 rho)
+    flats = [{"flow_l_per_s": re * 1.8e-5 * 250.0 / (2 * 1.2), **flat} for re in turning if re != 2300]
+    factors = [{"reynolds": re, "relative_roughness": r} for b in (2300.0, 4000.0) for re in around(b, *NEAR) for r in (0.0, 1e-3)]
+    ntc = {"reference_ohm": 10000.0, "reference_c": 25.0, "beta_k": 3950.0}
+    steinhart = {"a": 1.129241e-3, "b": 2.341077e-4, "c": 8.775468e-8}
+    return {
+        "electrical.voltage_drop_impedance": each("power_factor", [1.0, up(1.0, -1), 1 - 1e-12, 1 - 1e-6, 0.0, 1e-9]),
+        "electrical.ring_voltage_drop": each("distance_m", [0.0, 1e-9, *(80.0 - d for d in (0.0, 1e-3, 1e-6, 1e-9)), up(80.0, -1)], ring_length_m=80.0)
+        + each("spur_length_m", [0.0, 1e-9], ring_length_m=80.0, distance_m=80.0),
+        "electrical.operating_temperature_factor": [
+            {"tabulated_capacity_a": 40.0, "ambient_factor": 0.87, "grouping_factor": 0.8, "design_current_a": i, "conductor_max_c": t}
+            for i in (40.0 * 0.87 * 0.8, 27.8, 27.84, 0.0)
+            for t in (40.0, 70.0, 90.0)
+        ],
+        "electrical.resistance_at_temperature": each("temperature_c", around(20.0, *NEAR)) + each("temperature_c", [-30.0 + d for d in NEAR], alpha_per_k=0.02),
+        "electrical.adiabatic_k": each("final_c", [up(70.0), *(70.0 + d for d in NEAR)], initial_c=70.0),
+        "electrical.adiabatic_k_from_constants": each("final_c", [up(70.0), *(70.0 + d for d in NEAR)], initial_c=70.0),
+        "electrical.adiabatic_final_temperature": each("let_through_a2s", [1e-9, 1e-3, 1.0, 1e5], area_mm2=2.5)
+        + each("let_through_a2s", [40.0, 4000.0], area_mm2=2.5, initial_c=0.0),
+        "electrical.warm_loop_impedance": each("cold_loop_impedance_ohm", [0.35, up(0.35), 0.35 + 1e-9], external_ohm=0.35)
+        + each("temperature_factor", [1.0, up(1.0)]),
+        "sensing.ntc_resistance": each("temperature_c", around(25.0, *NEAR) + around(0.0, *NEAR), **ntc),
+        "sensing.ntc_temperature": each("resistance_ohm", around(10000.0, 1e-9, 1e-6, 1e-3) + around(33620.6, 1e-3), **ntc)
+        + each("resistance_ohm", around(10000.0, 1e-6), **{**ntc, "reference_c": 0.0}),
+        "sensing.beta_from_two_points": each("temperature_2_c", [25.0 + d for d in (1e-6, 1e-3, 0.1, 1.0)], temperature_1_c=25.0, resistance_1_ohm=10000.0, resistance_2_ohm=9950.0)
+        + each("resistance_2_ohm", around(10000.0, 1e-6, 1e-3, 1.0), temperature_1_c=0.0, temperature_2_c=50.0, resistance_1_ohm=10000.0),
+        "sensing.steinhart_hart_temperature": each("resistance_ohm", around(32650.8, 1e-3, 1.0), **steinhart)
+        + each("resistance_ohm", [1000.0, 10000.0], **{**steinhart, "c": 0.0}),
+        "sensing.steinhart_hart_resistance": each("temperature_c", around(0.0, *NEAR), **steinhart)
+        + each("temperature_c", around(25.0, 1e-6), **{**steinhart, "c": 0.0}),
+        "sensing.rtd_resistance": each("temperature_c", around(0.0, *NEAR) + around(100.0, 1e-9), r0_ohm=100.0),
+        "sensing.rtd_temperature": each("resistance_ohm", around(100.0, *NEAR) + [18.52, 60.25], r0_ohm=100.0),
+        "sensing.rtd_tolerance": each("temperature_c", around(0.0, 1e-9)),
+        "sensing.silicon_ptc_resistance": each("temperature_c", around(25.0, *NEAR)),
+        "sensing.silicon_ptc_temperature": each("resistance_ohm", around(1000.0, *NEAR) + [815.0], reference_ohm=1000.0)
+        + each("b_per_k2", [0.0, 1e-15, 1e-9], resistance_ohm=1200.0, reference_ohm=1000.0),
+        "heating.floor_heat_flux": each("surface_c", [20.0, up(20.0), *(20.0 + d for d in NEAR)], room_c=20.0),
+        "heating.floor_surface_temperature": each("flux_w_per_m2", [0.0, 1e-12, 1e-6, 1e-3])
+        + each("room_c", around(-5.0, 1e-9, 1e-3), flux_w_per_m2=8.92 * 5**1.1),
+        "air.hydraulic_diameter": each("width_mm", around(100.0, 1e-9), height_mm=100.0),
+        "air.friction_factor": factors,
+        "air.friction_factor_colebrook": factors + each("relative_roughness", [0.0, 1e-15, 0.05, 1.0], reynolds=1e8),
+        "air.friction_factor_churchill": factors + each("reynolds", [10.0, 100.0, 1000.0, 2800.0, 3300.0]),
+        "air.duct_pressure_loss": ducts,
+        "air.duct_pressure_loss_rectangular": flats,
+        "air.saturation_pressure": saturation,
+        "air.saturation_pressure_magnus": saturation,
+        "air.saturation_pressure_iso13788": saturation,
+        "air.vapour_pressure": saturation,
+        "air.dew_point": each("relative_humidity_percent", [100.0, up(100.0, -1), 99.999, 0.1])
+        + each("relative_humidity_percent", around(100.0 * 611.21 / 2338.8, 1e-9, 1e-4, 1e-2), temperature_c=20.0)
+        + each("temperature_c", around(0.0, *NEAR), relative_humidity_percent=100.0)
+        + each("temperature_c", around(0.0, *NEAR), relative_humidity_percent=99.995),
+        "air.dew_point_magnus": each("relative_humidity_percent", [100.0, up(100.0, -1), 99.999, 0.1])
+        + each("relative_humidity_percent", around(26.167, 1e-9, 1e-4), temperature_c=20.0)
+        + each("temperature_c", around(0.0, *NEAR), relative_humidity_percent=100.0),
+        "air.relative_humidity": each("dew_point_c", [20.0, up(20.0, -1), 20.0 - 1e-9, 0.0, up(0.0, -1)], temperature_c=20.0)
+        + each("dew_point_c", [0.0, up(0.0, -1), -1e-9], temperature_c=0.0),
+        "air.humidity_ratio": each("vapour_pressure_pa", [0.0, 1e-300, up(95000.0, -1), 95000.0 - 1e-6, 94999.0], pressure_pa=95000.0),
+        "air.air_density": each("temperature_c", around(0.0, *NEAR)) + each("temperature_c", around(-zero_k + 200, 1e-9)),
+        "air.air_viscosity": each("temperature_c", around(0.0, *NEAR)),
+        "air.flexible_duct_multiplier": each("compression_percent", [0.0, 1e-15, 1e-9]),
+    }
+
+
+SPECIAL = _special()
+
+
+def middle(argument: dict[str, Any]) -> Any:
+    if "one_of" in argument:
+        return argument["one_of"][0]
+    low, high = argument["usual"]
+    return argument["default"] if "default" in argument else 0.5 * (low + high)
+
+
+def drawn(rng: random.Random, argument: dict[str, Any]) -> Any:
+    if "one_of" in argument:
+        return rng.choice(argument["one_of"])
+    low, high = argument["usual"]
+    if low > 0 and high / low > 50 and rng.random() < 0.7:
+        return min(max(low * (high / low) ** rng.random(), low), high)
+    return rng.uniform(low, high)
+
+
+def edges(argument: dict[str, Any]) -> list[float]:
+    """The ends of what is permitted, their neighbours, and a little inside."""
+    low, high = argument["low"], argument["high"]
+    return [low, up(low) if low else 1e-300, low + 1e-9 * (high - low), high, up(high, -1), high - 1e-9 * (high - low)]
+
+
+def points(name: str) -> Iterator[tuple[str, Point]]:
+    """(kind, arguments): drawn from where ordinary jobs lie, at the ends of what is permitted, and special ones."""
+    described = door(name).describe()["arguments"]
+    rng = random.Random(zlib.crc32(name.encode()))
+    for _ in range(RANDOM_POINTS):
+        yield "usual", {a["name"]: drawn(rng, a) for a in described}
+    for a in described:
+        if "one_of" in a:
+            continue
+        for x in edges(a):
+            yield "edge", {b["name"]: x if b is a else drawn(rng, b) for b in described}
+    for given in SPECIAL.get(name, []):
+        strange = set(given) - {a["name"] for a in described}
+        assert not strange, f"{name} has no {strange}"
+        for word in next((a["one_of"] for a in described if "one_of" in a), [None]):
+            yield "special", {a["name"]: given.get(a["name"], word if "one_of" in a else middle(a)) for a in described}
+
+
+# ------------------------------------------------------------------------------------------------------------- scales
+
+# An error counts against the larger of the result and a small natural scale of the quantity, each with its reason; what is
+# not here has none but the smallest normal number (below it every product loses digits).
+SCALE_BY_UNIT: dict[str, tuple[float, str]] = {
+    "°C": (1.0, "1 K: a temperature in °C is a difference of 273.15 K, and may be 0"),
+}
+SCALE: dict[str, tuple[float | Callable[[Point], float], str]] = {
+    "sensing.beta_from_two_points": (1.0, "1 K of a constant of some thousand: it passes through 0 where the two resistances are equal"),
+    "electrical.resistance_at_temperature": (
+        lambda p: p["resistance_20_mohm_per_m"],
+        "the resistance at 20 °C: far below it, 1 + alpha (t - 20) passes through 0",
+    ),
+}
+
+
+def scale(name: str, point: Point) -> float:
+    given = SCALE.get(name) or SCALE_BY_UNIT.get(door(name).describe()["unit"])
+    size = given[0] if given else sys.float_info.min
+    return size(point) if callable(size) else size
+
+
+# ------------------------------------------------------------------------------------------------------------- errors
+
+
+@dataclass
+class Error:
+    kind: str
+    point: Point
+    value: float
+    exact: float
+    absolute: float  # |value - exact|
+    scale: float
+
+    @property
+    def relative(self) -> float:
+        return self.absolute / abs(self.exact) if self.exact else (0.0 if self.absolute == 0 else math.inf)
+
+    @property
+    def ulp(self) -> float:
+        return self.absolute / math.ulp(self.exact)
+
+    @property
+    def scaled(self) -> float:
+        """Relative to the result or to its natural scale, whichever is larger."""
+        return self.absolute / max(abs(self.exact), self.scale)
+
+    def __str__(self) -> str:
+        given = ", ".join(f"{k}={v!r}" for k, v in self.point.items())
+        return f"{given} gives {self.value!r}, exactly {self.exact!r} ({self.kind} point)"
+
+
+def error_at(name: str, kind: str, point: Point) -> Error | None:
+    """None where the library refuses the point; every number goes to the oracle as the exact double."""
+    import oracle
+
+    try:
+        value = door(name)(**point)
+    except (makegood.RangeError, makegood.RelationError):
+        return None
+    exact = oracle.ORACLE[name](**{k: v if isinstance(v, str) else oracle.mp.mpf(v) for k, v in point.items()})
+    return Error(kind, point, value, float(exact), float(abs(oracle.mp.mpf(value) - exact)), scale(name, point))
+
+
+def errors(name: str) -> tuple[list[Error], list[Point]]:
+    """The errors at all points of a formula, and the points that it refuses."""
+    found, refused = [], []
+    for kind, point in points(name):
+        e = error_at(name, kind, point)
+        if e is None:
+            refused.append({"": kind, **point})
+        else:
+            found.append(e)
+    return found, refused
+
+
+def worst(found: list[Error]) -> Error:
+    return max(found, key=lambda e: e.scaled)
+
+
+def main(names: list[str]) -> int:
+    chosen = [n for n in formulas() if not names or n in names or n.split(".")[1] in names]
+    if not chosen:
+        print(f"no such formula; there are {', '.join(formulas())}", file=sys.stderr)
+        return 2
+    print("ulp: error in units in the last place of the result. relative: to the result. scaled: to the result or, if that is")
+    print("larger, its natural scale (1 K for a temperature in °C). First line: the point where ordinary jobs lie that is worst by")
+    print("its scaled error; second line: the worst of all, at the ends of what is permitted and where terms cancel.\n")
+    print(f"{'formula':42}{'points':>7}{'refused':>8}{'ulp':>10}{'relative':>10}{'scaled':>10}  point")
+    for name in chosen:
+        found, refused = errors(name)
+        for label, some in (("usual", [e for e in found if e.kind == "usual"]), ("all", found)):
+            e = worst(some)
+            head = f"{name:42}{len(found):7}{len(refused):8}" if label == "usual" else " " * 57
+            given = ", ".join(f"{k}={v!r}" for k, v in e.point.items())
+            print(f"{head}{e.ulp:10.3g}{e.relative:10.2g}{e.scaled:10.2g}  {given} -> {e.value!r}")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

@@ -1,0 +1,222 @@
+# SPDX-License-Identifier: MIT
+"""The typed stubs stand as make_stubs.py writes them, and a type checker makes of them what a user needs."""
+
+from __future__ import annotations
+
+import ast
+import importlib.util
+import json
+import os
+import pathlib
+import re
+import shutil
+import subprocess
+import sys
+
+import pytest
+
+import makegood
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+FOLDER = ROOT / "bindings" / "makegood"
+AGAIN = "run: python bindings/make_stubs.py"
+
+GOOD = '''\
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import numpy.typing as npt
+
+import makegood
+from makegood import Measured, Reading, Verdict, air, electrical, heating, sensing
+
+drop: float = electrical.voltage_drop(44, 16.0, length_m=22)
+doubtful: Measured = electrical.voltage_drop(44, Measured(16, 0.2, "clamp"), 22)
+many: npt.NDArray[np.float64] = electrical.voltage_drop(np.array([44.0, 29.0]), 16, 22, errors="nan")
+listed: npt.NDArray[np.float64] = electrical.voltage_drop([44, 29], 16, 22, out=many)
+whole: npt.NDArray[np.float64] = electrical.voltage_drop(np.arange(3), 16, 22)
+k: float = electrical.adiabatic_k("copper", 70, 160)
+several: npt.NDArray[np.float64] = electrical.adiabatic_k(["copper", "steel"], 70, final_c=160)
+verdict: Verdict = electrical.check_voltage_drop(5.0, 230, "lighting", "bs7671:2018+a2")
+verdict = electrical.check_voltage_drop(Reading.above(20), 230, "other", makegood.Rulebook("iec60364"), length_m=20)
+verdict = electrical.check_voltage_drop(None, 230, load_kind="other", rulebook="iec60364")
+verdict = sensing.check_rtd_sensor(doubtful, 22, 100)
+verdict = air.check_duct_pressure(3, 4)
+limit: float | None = verdict.limit
+if verdict.outcome == "pass":
+    print(verdict.worked()[0]["symbol"], verdict.to_dict())
+fit = sensing.fit_steinhart_hart([(0, 32554), (25, 10000), (50, 3605)])
+print(fit.a, fit.to_dict())
+steps: list[dict[str, Any]] = heating.element_power.worked(100, voltage_v=230).steps
+slopes: dict[str, float] = heating.element_power.sensitivities(100, 230)
+described: dict[str, Any] = electrical.voltage_drop.describe()
+visit: makegood.Visit = makegood.load_visit(Path("visit.json"))
+assessment: makegood.Assessment = makegood.assess(visit, rules="iec60364")
+page: str = makegood.report(assessment) + makegood.report(assessment.to_dict())
+questions: list[str] = [finding.question for finding in assessment.findings]
+names: list[str] = [d["name"] for d in makegood.catalogue()]
+
+
+def loaded(document: dict[str, Any]) -> list[tuple[str, str]]:
+    try:
+        makegood.read_visit(document)
+    except makegood.DocumentError as e:
+        return e.problems
+    except makegood.RangeError as e:
+        raise ValueError from e
+    return []
+'''
+
+# Each line is wrong in its own way, and mypy must say so.
+BAD = '''\
+electrical.voltage_drop("44", 16, 22)
+electrical.voltage_drop(44, 16)
+electrical.voltage_drop(44, 16, 22, 3)
+electrical.voltage_drop(44, 16, lenght_m=22)
+electrical.voltage_drop(44, 16, None)
+electrical.voltage_drop(44, 16, ["22"])
+electrical.voltage_drop(44, 16, 22, errors="ignore")
+electrical.voltage_drop([44.0], Measured(16, 1), 22)
+electrical.voltage_drop.worked(44, 16)
+electrical.voltage_dropp(44, 16, 22)
+electrical.adiabatic_k("coper", 70, 160)
+electrical.check_voltage_drop("5", 230, "lighting", "iec60364")
+electrical.check_voltage_drop(5, 230, "lightning", "iec60364")
+electrical.check_voltage_drop(5, 230, "lighting")
+electrical.check_voltage_drop(5, 230, "lighting", 3)
+electrical.check_voltage_drop(5, 230, "lighting", "iec60364", lenght_m=3)
+electrical.check_voltage_drop([5.0], 230, "lighting", "iec60364")
+electrical.check_voltage_drop.worked(5, 230, "lighting", "iec60364")
+electrical.check_voltage_drop(5, 230, "lighting", "iec60364").outcome == "passed"
+sensing.fit_steinhart_hart(3)
+sensing.fit_steinhart_hart()
+Measured("16", 1)
+Measured(16, 1).value = 3
+makegood.assess(makegood.load_visit("visit.json"))
+makegood.assess({}, rules="iec60364")
+makegood.load_visit(3)
+text: str = electrical.voltage_drop(44, 16, 22)
+text = electrical.voltage_drop(44, 16, Measured(22, 1))
+text = electrical.voltage_drop(44, 16, [22])
+text = electrical.check_voltage_drop(5, 230, "lighting", "iec60364")
+'''.splitlines()
+BAD_HEAD = "import makegood\nfrom makegood import Measured, electrical, sensing\n"
+
+
+@pytest.fixture(scope="module")
+def make_stubs():
+    spec = importlib.util.spec_from_file_location("make_stubs", ROOT / "bindings" / "make_stubs.py")
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
+
+
+@pytest.fixture(scope="module")
+def written(make_stubs):
+    try:
+        return make_stubs.stubs(makegood)
+    except make_stubs.Behind as e:
+        pytest.fail(f"bindings/make_stubs.py is behind the module: {e}")
+
+
+def test_stubs_are_as_the_module_is(written):
+    behind = [n for n, text in written.items() if not (FOLDER / n).is_file() or (FOLDER / n).read_text(encoding="utf-8") != text]
+    assert not behind, f"{', '.join(behind)}: behind the module; {AGAIN}"
+    strange = {p.name for p in FOLDER.glob("*.pyi")} - set(written)
+    assert not strange, f"nobody writes {strange}: delete them"
+    assert (FOLDER / "py.typed").is_file()
+
+
+def test_stubs_are_written_alike_every_time(written):
+    code = "import json, make_stubs, sys; json.dump(make_stubs.stubs(make_stubs.built_package()), sys.stdout)"
+    path = os.pathsep.join([str(ROOT / "bindings"), str(pathlib.Path(makegood.__file__).parents[1])])
+    for seed in ("1", "2", "3"):  # the order of a set differs by this
+        environment = {**os.environ, "PYTHONPATH": path, "PYTHONHASHSEED": seed}
+        done = subprocess.run([sys.executable, "-c", code], env=environment, capture_output=True, text=True, check=True)
+        assert json.loads(done.stdout) == written
+    for name, text in written.items():
+        assert "\t" not in text and not re.search(r" +$", text, re.M) and text.endswith("\n") and not text.endswith("\n\n"), name
+
+
+def test_every_entry_has_its_stub(written):
+    for subject, doors in makegood._core.subjects.items():
+        tree = ast.parse(written[f"{subject}.pyi"])
+        classes = {c.name: c for c in tree.body if isinstance(c, ast.ClassDef)}
+        variables = {v.target.id: v.annotation.slice.id for v in tree.body if isinstance(v, ast.AnnAssign) and v.target.id in doors}
+        assert list(variables) == list(doors)
+        for name, door in doors.items():
+            calls = [f for f in classes[variables[name]].body if isinstance(f, ast.FunctionDef) and f.name == "__call__"]
+            assert len(calls) == (3 if door.kind == "formula" else 1), name
+            wanted = list(door.__signature__.parameters)
+            for call in calls:
+                assert [a.arg for a in call.args.args] == ["self", *wanted], name
+                required = [p.name for p in door.__signature__.parameters.values() if p.default is p.empty]
+                assert len(call.args.args) - 1 - len(call.args.defaults) == len(required), name
+            assert ast.get_docstring(classes[variables[name]]) == door.describe()["summary"]
+
+
+def test_a_member_without_stub_is_named(make_stubs, monkeypatch):
+    bases, body = make_stubs.CLASSES["Visit"]
+    monkeypatch.setitem(make_stubs.CLASSES, "Visit", (bases, body + "\n        def gone(self) -> str: ...\n"))
+    with pytest.raises(make_stubs.Behind, match="Visit has no gone"):
+        make_stubs.stubs(makegood)
+    monkeypatch.setitem(make_stubs.CLASSES, "Visit", (bases, body))
+    bases, body = make_stubs.CLASSES["Measured"]
+    monkeypatch.setitem(make_stubs.CLASSES, "Measured", (bases, body.replace("standard_uncertainty: float, source", "source")))
+    with pytest.raises(make_stubs.Behind, match=r"Measured.__init__ takes \(value, standard_uncertainty, source\)"):
+        make_stubs.stubs(makegood)
+
+
+@pytest.fixture(scope="module")
+def mypy(tmp_path_factory):
+    """Runs mypy --strict on files of these texts; returns its code and what it says of each file."""
+    if importlib.util.find_spec("mypy"):
+        command = [sys.executable, "-m", "mypy"]
+    elif shutil.which("mypy"):
+        command = [str(shutil.which("mypy"))]
+    else:
+        pytest.skip("mypy is not installed")
+    folder = tmp_path_factory.mktemp("typed")
+
+    def run(**texts: str) -> dict[str, list[str]]:
+        for name, text in texts.items():
+            (folder / f"{name}.py").write_text(text, encoding="utf-8")
+        done = subprocess.run(
+            [*command, "--strict", "--no-error-summary", "--hide-error-context", "--config-file", os.devnull]
+            + ["--cache-dir", str(folder / "cache"), *(f"{name}.py" for name in texts)],
+            cwd=folder,
+            env={**os.environ, "MYPYPATH": str(FOLDER.parent), "PYTHONPATH": ""},
+            capture_output=True,
+            text=True,
+            timeout=120,
+        )
+        if 'module named "numpy"' in done.stdout:
+            pytest.skip("mypy runs in another Python, one without NumPy")
+        assert done.returncode in (0, 1), done.stdout + done.stderr
+        found = {name: [] for name in texts}
+        for line in done.stdout.splitlines():
+            name, _, said = line.partition(":")
+            if ": note:" in line:
+                continue
+            found.setdefault(pathlib.Path(name).stem, []).append(said)
+        return found
+
+    return run
+
+
+def test_type_checker(mypy):
+    found = mypy(good=GOOD, bad=BAD_HEAD + "\n".join(BAD) + "\n")
+    assert found.pop("good") == [], "a right use is refused"
+    said = found.pop("bad")
+    assert not found, f"mypy finds fault with the stubs themselves: {found}"
+    first = BAD_HEAD.count("\n") + 1
+    errors = {int(line.split(":")[0]) for line in said if ": error:" in f":{line}"}
+    missed = [BAD[n - first] for n in range(first, first + len(BAD)) if n not in errors]
+    assert not missed, "mypy lets pass:\n" + "\n".join(missed)
+    assert errors == set(range(first, first + len(BAD)))
+
+
+def test_stubs_type_check_themselves(mypy):
+    found = mypy(**{"all_of_it": "from makegood import *\nfrom makegood import air, electrical, heating, sensing\n"})
+    assert found == {"all_of_it": []}
