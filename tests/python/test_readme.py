@@ -53,3 +53,24 @@ def test_command_lines():
     assert '"circuits"' in run("schema").stdout
     assert run("--version").stdout.strip()
     assert run().returncode == 2
+
+
+def test_one_version():
+    import makegood
+
+    header = (ROOT / "include" / "makegood" / "version.hpp").read_text(encoding="utf-8")
+    project = (ROOT / "pyproject.toml").read_text(encoding="utf-8")
+    assert re.search(r'version = "([^"]+)"', header).group(1) == makegood.__version__
+    assert re.search(r'^version = "([^"]+)"', project, re.M).group(1) == makegood.__version__
+
+
+def test_core_headers_include_the_standard_library_alone():
+    include = ROOT / "include" / "makegood"
+    opt_in = {"job/json.hpp": {"nlohmann/json.hpp"}, "sensing/fit.hpp": {"Eigen/Dense"}}
+    for path in include.rglob("*.hpp"):
+        name = path.relative_to(include).as_posix()
+        for what in re.findall(r'#include [<"]([^>"]+)[>"]', path.read_text(encoding="utf-8")):
+            if what in opt_in.get(name, ()) or (path.parent / what).exists():
+                continue
+            assert re.fullmatch(r"[a-z_]+", what), f"{name} includes {what}"
+            assert what not in ("iostream", "chrono", "locale", "regex", "iomanip", "sstream", "fstream"), f"{name} includes {what}"
