@@ -9,6 +9,25 @@ using namespace pybind11::literals;
 
 namespace makegood::python {
 
+namespace {
+const char* state_name(reading::state s) {
+  constexpr const char* names[] = {"value", "above", "below", "no_trip", "not_measured", "pending"};
+  return names[static_cast<std::size_t>(s)];
+}
+document::value reading_document(const reading& r) {
+  document::object o;
+  if (r.has_number()) o.set(state_name(r.is), r.number);
+  else o.set("state", state_name(r.is));
+  if (!r.instrument.empty()) o.set("instrument", r.instrument);
+  if (r.statement) {
+    const auto& a = *r.statement;
+    o.set("accuracy", document::object{{"percent", a.percent}, {"counts", a.counts}, {"resolution", a.resolution}, {"limit", a.limit},
+                                       {"standard_uncertainty", a.standard_uncertainty}, {"coverage_factor", a.coverage_factor}});
+  }
+  return o;
+}
+}  // namespace
+
 document::value from_python(py::handle h, int depth) {
   if (depth > 60) throw range_error("a document is nested too deeply");
   if (h.is_none()) return nullptr;
@@ -35,6 +54,11 @@ document::value from_python(py::handle h, int depth) {
     document::array a;
     for (auto item : h) a.push_back(from_python(item, depth + 1));
     return a;
+  }
+  if (py::isinstance<reading>(h)) return reading_document(h.cast<const reading&>());
+  if (py::isinstance<measured>(h)) {
+    const auto& m = h.cast<const measured&>();
+    return document::object{{"value", m.value}, {"instrument", "stated"}, {"accuracy", document::object{{"standard_uncertainty", m.standard_uncertainty()}}}};
   }
   if (py::hasattr(h, "tolist")) return from_python(h.attr("tolist")(), depth + 1);  // NumPy scalars and arrays
   throw py::type_error("a document holds None, bool, int, float, str, list and dict, not " + std::string(Py_TYPE(h.ptr())->tp_name));
@@ -76,10 +100,6 @@ rulebook rulebook_from(py::handle h) {
 }
 
 namespace {
-const char* state_name(reading::state s) {
-  constexpr const char* names[] = {"value", "above", "below", "no_trip", "not_measured", "pending"};
-  return names[static_cast<std::size_t>(s)];
-}
 py::object number_or_none(double x) { return is_nan(x) ? py::object(py::none()) : py::object(py::float_(x)); }
 comparator comparator_from(const std::string& t) {
   if (t == "<=" || t == "≤") return comparator::at_most;

@@ -425,10 +425,17 @@ PyObject* method_judge(PyObject* o, PyObject* args) {
     return py::cast(detail::judge(e.check, in, rulebook_from(book))).release().ptr();
   });
 }
-PyObject* method_run(PyObject* o, PyObject* arguments) {
+/// _run(dict of arguments, rulebook): a dict, a number or a Verdict.
+PyObject* method_run(PyObject* o, PyObject* args) {
   return guarded([&]() -> PyObject* {
+    PyObject *arguments = nullptr, *book = nullptr;
+    if (!PyArg_ParseTuple(args, "OO", &arguments, &book)) throw py::error_already_set();
     const auto d = from_python(arguments);
-    return to_python(self_of(o)->what->model.run(*d.as<document::object>())).release().ptr();
+    const auto& fields = *d.as<document::object>();
+    const auto& m = self_of(o)->what->model;
+    const rulebook rules_ = rulebook_from(book);
+    if (m.judge) return py::cast(m.judge(fields, rules_)).release().ptr();
+    return to_python(m.run(fields, rules_)).release().ptr();
   });
 }
 PyObject* method_key(PyObject* o, PyObject* args) {
@@ -472,7 +479,7 @@ PyMethodDef methods[] = {
     {"_gradient", method_gradient, METH_O, nullptr},
     {"_measured", method_measured, METH_O, nullptr},
     {"_judge", method_judge, METH_VARARGS, nullptr},
-    {"_run", method_run, METH_O, nullptr},
+    {"_run", method_run, METH_VARARGS, nullptr},
     {"_key", method_key, METH_VARARGS, nullptr},
     {nullptr, nullptr, 0, nullptr}};
 

@@ -295,7 +295,8 @@ def report(assessment: Assessment | dict[str, Any], audience: Literal["client"] 
 
 MODEL_ARGUMENTS = {
     "list": "Sequence[Sequence[float]] | npt.NDArray[np.floating[Any]]",
-    "reading": "float | dict[str, Any] | None",
+    "reading": "float | Measured | Reading | dict[str, Any] | None",
+    "rulebook": "str | Rulebook",
     "number": "float",
     "object": "dict[str, Any]",
     "text": "str",
@@ -509,16 +510,17 @@ class Subject:
 
     def model(self, name: str, door: Any) -> str:
         d = door.describe()
-        self.used |= {"Result"}
+        result = "Verdict" if name.startswith("check_") else "Result"  # a model that judges, and one that does not
+        self.used.add(result)
         arguments = []
         for a in d["arguments"]:
             if a["type"] not in MODEL_ARGUMENTS:
                 raise Behind(f"{self.name}.{name}: {a['name']} is of type {a['type']}: write it into MODEL_ARGUMENTS of make_stubs.py")
             type_ = MODEL_ARGUMENTS[a["type"]]
-            self.used |= {w for w in ("Sequence", "np", "npt", "Any") if re.search(rf"\b{w}\b", type_)}
+            self.used |= {w for w in ("Sequence", "np", "npt", "Any", "Measured", "Reading", "Rulebook") if re.search(rf"\b{w}\b", type_)}
             optional = "" if not a["optional"] else (" = None" if "None" in type_ else " | None = None")
             arguments.append(f"{a['name']}: {type_}{optional}")
-        return definition("__call__", arguments, "Result", document=d["summary"])
+        return definition("__call__", arguments, result, document=d["summary"])
 
     def stub(self, document: str) -> str:
         classes, variables = [], []
@@ -536,7 +538,7 @@ class Subject:
         typing = {"Final", "final"} | (self.used & {"Any", "Literal", "overload"})
         if aliases:
             typing |= {"Literal", "TypeAlias"}
-        core = sorted({"Formula"} | (self.used & {"Measured", "Rulebook", "Verdict", "_Array", "_Given"}))
+        core = sorted({"Formula"} | (self.used & {"Measured", "Reading", "Rulebook", "Verdict", "_Array", "_Given"}))
         slow = sorted(self.used & {"Result", "Worked"})
         text = HEAD + f'"""{document}"""\n\n'
         text += "from collections.abc import Sequence\n" if "Sequence" in self.used else ""

@@ -7,11 +7,11 @@ namespace {
 
 constexpr model_argument required_extract_arguments[] = {
     {"room_kind", "text", "kind of room and of extract: \"kitchen\", \"kitchen_hood\", \"utility\", \"bathroom\", \"sanitary\", or one of them with \"_continuous\""},
-    {"rulebook", "text", "ids of rulebooks, separated by commas"}};
-document::value run_required_extract(const document::object& inputs) {
+    {"rulebook", "rulebook", "ids of rulebooks, separated by commas, or a Rulebook"}};
+document::value run_required_extract(const document::object& inputs, const rulebook& book) {
   const fields in("required_extract", inputs);
-  in.only("room_kind", "rulebook");
-  const auto r = makegood::air::required_extract(in.text("room_kind"), in.book());
+  in.only("room_kind");
+  const auto r = makegood::air::required_extract(in.text("room_kind"), book);
   return document::object{
       {"flow_l_per_s", r.flow_l_per_s},
       {"comparator", comparator_text(r.compare)},
@@ -19,7 +19,7 @@ document::value run_required_extract(const document::object& inputs) {
       {"override", r.overridden}};
 }
 constexpr model required_extract{{"required_extract", "The extract rate that a rulebook asks for in a kind of room, in l/s, with its source.", required_extract_arguments,
-                                  {"Approved Document F, volume 1, 2021 edition (England)", "Tables 1.1 and 1.2"}, run_required_extract}};
+                                  {"Approved Document F, volume 1, 2021 edition (England)", "Tables 1.1 and 1.2"}, run_required_extract, nullptr}};
 
 }  // namespace
 

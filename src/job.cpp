@@ -51,7 +51,15 @@ class instrument_shelf {
   }
   /// Gives a reading the statement of its instrument for what it reads.
   void attach(reading& r, reads kind) {
-    demand_id(ids_, r.instrument, r.label + ".instrument", problems_);
+    if (!r.instrument.empty()) demand_id(ids_, r.instrument, r.label + ".instrument", problems_);
+    if (r.kind == "told") {  // hearsay is no measurement
+      r.is = reading::state::not_measured;
+      r.number = no_number;
+    } else if (r.kind == "estimated" && r.instrument.empty()) {
+      r.instrument = "an estimate";
+      r.statement = accuracy{20.0};
+      return;
+    }
     const auto* typical = class_of(kind);
     for (const auto& i : visit_.instruments) {
       if (i.id != r.instrument) continue;
@@ -234,7 +242,7 @@ class assessor {
     v.rulebook = rules_.id();
     v.reason = why;
     v.detail = wanting;
-    v.settle = (why == reason::needs_makers_figure ? "find the maker's figure: " : "measure or find out: ") + wanting;
+    v.settle = (why == reason::needs_makers_figure ? "find the maker's figure: " : why == reason::precondition_missing ? "take " : "measure or find out: ") + wanting;
     add(path, subject, {question, "", ""}, std::move(v));
   }
 
@@ -248,15 +256,21 @@ class assessor {
     voltage_drop_of(c, path);
     adiabatic_of(c, path);
     loop_impedance_of(c, path);
-    add(path, c.name,
-        {"Is the insulation of the cable sound?", "The insulation reads {v}; at least {l} are asked for.",
-         "The insulation reads {v}; at least {l} are asked for. Do not energise."},
-        judge(electrical::check_insulation, {given_of(c.insulation_mohm), "up_to_500_v"}, rules_));
+    insulation_of(c.insulation_mohm, path, c.name,
+                  {"Is the insulation of the cable sound?", "The insulation reads {v}; at least {l} are asked for.",
+                   "The insulation reads {v}; at least {l} are asked for. Do not energise."});
     if (c.rcd_kind != "none")
       add(path, c.name,
           {"Does the residual current device trip in time?", "It trips in {v}; {l} are allowed.",
            "It does not trip in time: {v}, where {l} are allowed. Do not rely on it."},
           judge(electrical::check_rcd_trip, {given_of(c.rcd_trip_ms), c.rcd_kind}, rules_));
+  }
+
+  void insulation_of(const reading& r, const std::string& path, const std::string& subject, const wording& w) {
+    if (r.has_number() && r.circuit_state == "live")
+      return unanswered(path, subject, w.question, info_of(electrical::check_insulation), reason::precondition_missing,
+                        "a reading with the circuit dead, isolated and its electronics taken off (this one is marked live)");
+    add(path, subject, w, judge(electrical::check_insulation, {given_of(r), "up_to_500_v"}, rules_));
   }
 
   void voltage_drop_of(const circuit& c, const std::string& path) {
@@ -328,6 +342,8 @@ class assessor {
       unanswered(path, a.name, question, info, reason::not_measured, "the rated power and voltage on the plate");
     } else if (!a.resistance_ohm.has_number()) {
       unanswered(path, a.name, question, info, reason::not_measured, "the resistance of the element, dead and disconnected");
+    } else if (a.resistance_ohm.circuit_state == "live") {
+      unanswered(path, a.name, question, info, reason::precondition_missing, "a reading of the element dead and disconnected (this one was taken live)");
     } else {
       rulebook book = rules_;
       if (a.lower_tolerance_percent && a.upper_tolerance_percent)
@@ -337,10 +353,9 @@ class assessor {
           {question, "The element reads {v}, inside {l}.", "The element reads {v}; whole, it lies within {l}."},
           judge(heating::check_element_resistance, {given_of(a.resistance_ohm), measured(*a.rated_power_w), measured(*a.rated_voltage_v), measured(a.mats_count), measured(a.cold_tail_ohm)}, book));
     }
-    add(path, a.name,
-        {"Is the element insulated from its screen or body?", "Its insulation reads {v}; at least {l} are asked for.",
-         "Its insulation reads {v}; at least {l} are asked for. Do not energise."},
-        judge(electrical::check_insulation, {given_of(a.insulation_mohm), "up_to_500_v"}, rules_));
+    insulation_of(a.insulation_mohm, path, a.name,
+                  {"Is the element insulated from its screen or body?", "Its insulation reads {v}; at least {l} are asked for.",
+                   "Its insulation reads {v}; at least {l} are asked for. Do not energise."});
   }
 
   void sensor_check(const sensor& s, const std::string& path) {

@@ -125,7 +125,13 @@ namespace {
 }  // namespace
 
 document::value invoke(const entry& e, const document::object& inputs) {
-  if (e.is == entry::what::model) return e.model.run(inputs);
+  const auto* ids = inputs.find("rulebook");
+  const rulebook named = ids && ids->as<std::string>() ? rules::find(*ids->as<std::string>()) : rulebook();
+  if (e.is == entry::what::model) {
+    document::object rest = inputs;
+    std::erase_if(rest.fields, [](const auto& f) { return f.first == "rulebook"; });
+    return e.model.judge ? to_document(e.model.judge(rest, named)) : e.model.run(rest, named);
+  }
   const auto args = e.args();
   for (const auto& f : inputs.fields) {
     const bool known = std::any_of(args.begin(), args.end(), [&](const argument& a) { return a.name == f.first; }) ||
@@ -179,10 +185,7 @@ document::value invoke(const entry& e, const document::object& inputs) {
       list.emplace_back(reading_from(*v));
     }
   }
-  rulebook book;
-  if (const auto* r = inputs.find("rulebook"))
-    if (const auto* ids = r->as<std::string>()) book = rules::find(*ids);
-  return to_document(detail::judge(e.check, list, book));
+  return to_document(detail::judge(e.check, list, named));
 }
 
 }  // namespace v1

@@ -8,7 +8,7 @@ namespace {
 using makegood::sensing::curve;
 
 constexpr model_argument fit_arguments[] = {{"points", "list", "points [temperature_c, resistance_ohm], at least three"}};
-document::value run_fit(const document::object& inputs) {
+document::value run_fit(const document::object& inputs, const rulebook&) {
   const fields in("fit_steinhart_hart", inputs);
   in.only("points");
   const auto* list_ = in.need("points").as<document::array>();
@@ -34,7 +34,7 @@ constexpr model fit_steinhart_hart{
     {"fit_steinhart_hart",
      "Steinhart-Hart coefficients (1/K, resistance in ohms) from three points (exact) or more (least squares of 1/T), with covariance; three points leave "
      "no scatter, so their covariance is null.",
-     fit_arguments, makegood::sensing::steinhart_hart_1968, run_fit}};
+     fit_arguments, makegood::sensing::steinhart_hart_1968, run_fit, nullptr}};
 
 curve curve_from(const document::value& v) {
   const auto* o = v.as<document::object>();
@@ -67,13 +67,13 @@ constexpr model_argument check_sensor_arguments[] = {
     {"temperature_c", "reading", "temperature at the sensor"},
     {"curve", "object",
      "\"kind\" and its constants: \"ntc\" (reference_ohm, reference_c, beta_k), \"steinhart_hart\" (a, b, c), \"rtd\" (r0_ohm) or \"silicon_ptc\" (reference_ohm)"}};
-document::value run_check_sensor(const document::object& inputs) {
+verdict judge_sensor(const document::object& inputs, const rulebook&) {
   const fields in("check_sensor", inputs);
   in.only("resistance_ohm", "temperature_c", "curve");
-  return to_document(makegood::sensing::check_sensor(reading_from(in.need("resistance_ohm")), reading_from(in.need("temperature_c")), curve_from(in.need("curve"))));
+  return makegood::sensing::check_sensor(reading_from(in.need("resistance_ohm")), reading_from(in.need("temperature_c")), curve_from(in.need("curve")));
 }
 constexpr model check_sensor{{"check_sensor", "Resistance of a sensor against its curve at the temperature it should have, for every kind of curve.", check_sensor_arguments,
-                              makegood::sensing::sensor_band_practice, run_check_sensor}};
+                              makegood::sensing::sensor_band_practice, nullptr, judge_sensor}};
 
 }  // namespace
 

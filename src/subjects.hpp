@@ -2,7 +2,6 @@
 // Each subject's list is compiled in a file of its own; registry.cpp joins them.
 #pragma once
 #include <makegood/catalogue.hpp>
-#include <makegood/rules/all.hpp>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -36,8 +35,6 @@ class fields {
     if (!t) throw range_error(std::string(model_) + ": \"" + std::string(name) + "\" must be a text, not " + std::string(document::type_name(v)));
     return *t;
   }
-  /// The rulebooks named in the field "rulebook"; an empty one without it.
-  rulebook book() const { return from_.find("rulebook") ? rules::find(text("rulebook")) : rulebook(); }
   /// A field that nothing asks for is an error, not a comment.
   template <class... Name>
   void only(Name... known) const {

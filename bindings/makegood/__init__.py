@@ -30,18 +30,22 @@ from ._core import (
 from . import air, electrical, heating, sensing
 
 
-def get_include() -> str:
-    """The folder of the C++ headers: `#include <makegood/makegood.hpp>`."""
+def _found(*parts: str) -> str:
+    """The first of the package's folders that holds it (an editable install has two)."""
     import os
 
-    return os.path.join(os.path.dirname(os.path.abspath(__file__)), "include")
+    folders = [os.path.join(root, *parts) for root in __path__]
+    return next((folder for folder in folders if os.path.isdir(folder)), folders[0])
+
+
+def get_include() -> str:
+    """The folder of the C++ headers: `#include <makegood/makegood.hpp>`."""
+    return _found("include")
 
 
 def get_cmake_dir() -> str:
     """The folder of the CMake package, for `find_package(makegood)`."""
-    import os
-
-    return os.path.join(os.path.dirname(os.path.abspath(__file__)), "lib", "cmake", "makegood")
+    return _found("lib", "cmake", "makegood")
 
 
 def catalogue() -> list[dict]:

@@ -222,7 +222,7 @@ def _model(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
                 raise TypeError(f"{door.__name__}() missing argument '{a['name']}'")
             continue
         given[a["name"]] = v
-    result = door._run(given)
+    result = door._run(given, given.pop("rulebook", None))
     return Result(result) if isinstance(result, dict) else result
 
 

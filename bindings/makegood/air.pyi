@@ -949,7 +949,7 @@ class _AirViscosity(Formula):
 class _RequiredExtract(Formula):
     """The extract rate that a rulebook asks for in a kind of room, in l/s, with its source."""
 
-    def __call__(self, room_kind: str, rulebook: str) -> Result:
+    def __call__(self, room_kind: str, rulebook: str | Rulebook) -> Result:
         """The extract rate that a rulebook asks for in a kind of room, in l/s, with its source."""
 
 airflow_from_air_changes: Final[_AirflowFromAirChanges]

@@ -8,7 +8,7 @@ from typing import Any, Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given
+from ._core import Formula, Measured, Reading, Rulebook, Verdict, _Array, _Given
 from ._slow import Result, Worked
 
 _ToleranceClass: TypeAlias = Literal["AA", "A", "B", "C"]
@@ -514,10 +514,10 @@ class _CheckSensor(Formula):
 
     def __call__(
         self,
-        resistance_ohm: float | dict[str, Any] | None,
-        temperature_c: float | dict[str, Any] | None,
+        resistance_ohm: float | Measured | Reading | dict[str, Any] | None,
+        temperature_c: float | Measured | Reading | dict[str, Any] | None,
         curve: dict[str, Any],
-    ) -> Result:
+    ) -> Verdict:
         """Resistance of a sensor against its curve at the temperature it should have, for every kind of curve."""
 
 ntc_resistance: Final[_NtcResistance]

@@ -41,7 +41,9 @@ struct model_info {
   std::string_view name, summary;
   std::span<const model_argument> args{};
   source from{};
-  document::value (*run)(const document::object&) = nullptr;
+  /// The rulebook stands apart from the other arguments, since it may be a derived one. One of the two is set.
+  document::value (*run)(const document::object&, const rulebook&) = nullptr;
+  verdict (*judge)(const document::object&, const rulebook&) = nullptr;
 };
 /// A model among the entries of a subject's list.
 struct model {
@@ -139,24 +141,38 @@ void append(std::vector<entry>& all, std::string_view subject, list<Item...>) {
 
 // ---- documents -------------------------------------------------------------------------------------------------------
 
-/// The reading that a document states: a number, {"value": x}, {"above": x}, {"below": x}, {"state": "no_trip"}, or null.
+/// The reading that a document states: a number, {"value": x}, {"above": x}, {"below": x}, {"state": "no_trip"}, or null;
+/// with "instrument" (its name) and "accuracy" (percent, counts, resolution, limit, standard_uncertainty, coverage_factor).
 inline reading reading_from(const document::value& v) {
   if (v.is_null()) return reading::not_measured();
   if (const auto* x = v.as<double>()) return reading(*x);
   if (const auto* o = v.as<document::object>()) {
-    const auto number = [&](std::string_view name) -> const double* {
-      const auto* f = o->find(name);
+    const auto number_in = [](const document::object& from, std::string_view name) -> const double* {
+      const auto* f = from.find(name);
       return f ? f->as<double>() : nullptr;
     };
-    if (const double* x = number("value")) return reading(*x);
-    if (const double* x = number("above")) return reading::above(*x);
-    if (const double* x = number("below")) return reading::below(*x);
-    if (const auto* s = o->find("state"))
-      if (const auto* t = s->as<std::string>()) {
-        if (*t == "no_trip") return reading::no_trip();
-        if (*t == "pending") return reading::pending();
-        if (*t == "not_measured") return reading::not_measured();
+    reading r;
+    bool known = true;
+    const auto* s = o->find("state");
+    const auto* word = s ? s->as<std::string>() : nullptr;
+    if (const double* x = number_in(*o, "value")) r = reading(*x);
+    else if (const double* y = number_in(*o, "above")) r = reading::above(*y);
+    else if (const double* z = number_in(*o, "below")) r = reading::below(*z);
+    else if (word && *word == "no_trip") r = reading::no_trip();
+    else if (word && *word == "pending") r = reading::pending();
+    else known = word && *word == "not_measured";
+    if (known) {
+      if (const auto* i = o->find("instrument"); i && i->as<std::string>()) r.instrument = *i->as<std::string>();
+      if (const auto* a = o->find("accuracy"); a && a->as<document::object>()) {
+        const auto& stated = *a->as<document::object>();
+        const auto part = [&](std::string_view name) {
+          const double* x = number_in(stated, name);
+          return x ? *x : 0.0;
+        };
+        r.statement = accuracy{part("percent"), part("counts"), part("resolution"), part("limit"), part("standard_uncertainty"), part("coverage_factor")};
       }
+      return r;
+    }
   }
   throw range_error("a reading is a number, {\"value\": x}, {\"above\": x}, {\"below\": x} or {\"state\": \"no_trip\" | \"not_measured\" | \"pending\"}");
 }

@@ -57,6 +57,8 @@ struct reading {
   std::optional<accuracy> statement{};
   std::string label{};        ///< makes the reading's own error source unique
   std::string taken_at{};     ///< time, as written
+  std::string kind{};         ///< measured, nameplate, estimated or told; empty: measured
+  std::string supersedes{};   ///< what this reading replaces, and why
   std::string circuit_state{};
   std::string note{};
 

@@ -105,3 +105,25 @@ TEST_CASE("one meter's gain cancels nothing in a sum and is shared by name") {
   CHECK_FALSE(v.assumed);
   CHECK(v.outcome == outcome::pass);  // 0.5 V margin, u 0.127 V
 }
+
+TEST_CASE("what was told is not measured, what was estimated is doubtful") {
+  const auto with = [](const std::string& kind) {
+    return job::assess(job::parse_visit(std::string(head) + R"(, "circuits": [{"id": "a", "name": "one", "length_m": {"value": 50, "kind": ")" + kind +
+                                        R"("}, "design_current_a": 20, "cable": {"drop_mv_per_a_m": 11}}]})"),
+                       rules::bs7671_2018_a2).findings.at(0).verdict;
+  };
+  CHECK(with("told").reason == reason::not_measured);
+  CHECK(with("estimated").standard_uncertainty == doctest::Approx(11.0 * 0.2 / std::sqrt(3.0)));
+  CHECK(with("estimated").outcome == outcome::undecided);
+  CHECK(with("measured").outcome == outcome::pass);
+  CHECK(with("measured").assumed);
+}
+
+TEST_CASE("an insulation reading on a live circuit proves nothing") {
+  const auto a = job::assess(job::parse_visit(std::string(head) + R"(, "circuits": [{"id": "a", "name": "one", "insulation_mohm": {"above": 999, "circuit_state": "live"}}]})"),
+                             rules::bs7671_2018_a2);
+  const auto found = std::find_if(a.findings.begin(), a.findings.end(), [](const job::finding& f) { return f.verdict.check == "check_insulation"; });
+  REQUIRE(found != a.findings.end());
+  CHECK(found->verdict.outcome == outcome::undecided);
+  CHECK(found->verdict.reason == reason::precondition_missing);
+}

@@ -217,7 +217,7 @@ def steinhart_hart_temperature(resistance_ohm, a, b, c):
 def steinhart_hart_resistance(temperature_c, a, b, c):
     # root in ln R of the same equation, the one that goes over into the straight line as c goes to 0: the closed form of a
     # depressed cubic with hyperbolic (c > 0) or circular (c < 0) functions, NIST Digital Library of Mathematical
-    # Functions 4.43 and 1.11(iii)
+    # Functions 4.43 and 1.11(iii) (memory)
     target = 1 / _kelvin(temperature_c) - a
     b, c = mp.mpf(b), mp.mpf(c)
     if c == 0:

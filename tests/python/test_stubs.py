@@ -43,6 +43,8 @@ verdict = electrical.check_voltage_drop(Reading.above(20), 230, "other", makegoo
 verdict = electrical.check_voltage_drop(None, 230, load_kind="other", rulebook="iec60364")
 verdict = sensing.check_rtd_sensor(doubtful, 22, 100)
 verdict = air.check_duct_pressure(3, 4)
+verdict = sensing.check_sensor(Reading(11650), 21.4, {"kind": "rtd", "r0_ohm": 100})
+rate: float = air.required_extract("kitchen", makegood.Rulebook("england-adf-2021")).flow_l_per_s
 limit: float | None = verdict.limit
 if verdict.outcome == "pass":
     print(verdict.worked()[0]["symbol"], verdict.to_dict())
@@ -154,6 +156,22 @@ def test_every_entry_has_its_stub(written):
                 required = [p.name for p in door.__signature__.parameters.values() if p.default is p.empty]
                 assert len(call.args.args) - 1 - len(call.args.defaults) == len(required), name
             assert ast.get_docstring(classes[variables[name]]) == door.describe()["summary"]
+
+
+def test_models_return_what_their_stubs_say(written):
+    calls = {
+        "sensing.fit_steinhart_hart": ([(0, 32554), (25, 10000), (50, 3605)],),
+        "sensing.check_sensor": (11650, 21.4, {"kind": "ntc", "reference_ohm": 10000, "reference_c": 25, "beta_k": 3950}),
+        "air.required_extract": ("kitchen", "england-adf-2021"),
+    }
+    assert set(calls) == {d["name"] for d in makegood.catalogue() if d["kind"] == "model"}
+    for full_name, arguments in calls.items():
+        subject, name = full_name.split(".")
+        door = makegood._core.subjects[subject][name]
+        (annotation,) = (v.annotation.slice.id for v in ast.parse(written[f"{subject}.pyi"]).body if isinstance(v, ast.AnnAssign) and v.target.id == name)
+        (cls,) = (c for c in ast.parse(written[f"{subject}.pyi"]).body if isinstance(c, ast.ClassDef) and c.name == annotation)
+        (call,) = (f for f in cls.body if isinstance(f, ast.FunctionDef))
+        assert type(door(*arguments)).__name__ == call.returns.id, full_name
 
 
 def test_a_member_without_stub_is_named(make_stubs, monkeypatch):

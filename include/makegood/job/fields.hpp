@@ -196,7 +196,7 @@ class reader {
 struct reading_fields {
   static constexpr bool is_document_structure = true;
   std::optional<double> value, above, below, test_voltage_v;
-  std::string state, instrument, time, circuit_state, supersedes, note;
+  std::string state, kind, instrument, time, circuit_state, supersedes, note;
   template <class V>
   static void fields(V&& v) {
     static constexpr std::string_view states[] = {"no_trip", "not_measured", "pending"};
@@ -205,6 +205,8 @@ struct reading_fields {
     v("above", &reading_fields::above, text("the end of the range, when the display shows more"));
     v("below", &reading_fields::below, text("the start of the range, when the display shows less"));
     v("state", &reading_fields::state, words("why there is no number", states));
+    static constexpr std::string_view kinds[] = {"measured", "nameplate", "estimated", "told"};
+    v("kind", &reading_fields::kind, words("how the number was come by: told counts as not measured, estimated as 20 % unless an instrument is named", kinds));
     v("instrument", &reading_fields::instrument, text("id of the instrument"));
     v("time", &reading_fields::time, text("when it was read"));
     v("circuit_state", &reading_fields::circuit_state, words("state of the circuit", circuit_states));
@@ -244,7 +246,9 @@ inline void reader::a_reading(const document::value& v, const std::string& path,
   else if (r.state == "pending") x = reading::pending();
   else x = reading::not_measured();
   if (x.has_number()) in_range(x.number, joined(path, r.value ? "value" : r.above ? "above" : "below"), f);
+  x.kind = r.kind;
   x.instrument = r.instrument;
+  x.supersedes = r.supersedes;
   x.label = path;
   x.taken_at = r.time;
   x.circuit_state = r.circuit_state;
