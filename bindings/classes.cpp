@@ -28,8 +28,31 @@ document::value reading_document(const reading& r) {
 }
 }  // namespace
 
+namespace {
+/// Text in UTF-8; half a surrogate pair, which Python and JSON can hold, is no text.
+std::string text_from(py::handle h) {
+  Py_ssize_t size = 0;
+  const char* text = PyUnicode_AsUTF8AndSize(h.ptr(), &size);
+  if (!text) {
+    PyErr_Clear();
+    throw document_error("", "holds half a character (a lone surrogate)");
+  }
+  return {text, static_cast<std::size_t>(size)};
+}
+/// One step inwards; a problem found there is given its path on the way out.
+document::value inner(py::handle h, int depth, const std::string& step) {
+  try {
+    return from_python(h, depth + 1);
+  } catch (const document_error& e) {
+    auto problems = e.problems;
+    for (auto& p : problems) p.path = step + (p.path.empty() || p.path[0] == '[' ? "" : ".") + p.path;
+    throw document_error(problems);
+  }
+}
+}  // namespace
+
 document::value from_python(py::handle h, int depth) {
-  if (depth > 60) throw range_error("a document is nested too deeply");
+  if (depth > static_cast<int>(document::deepest)) throw document_error("", "is nested too deeply");
   if (h.is_none()) return nullptr;
   if (py::isinstance<py::bool_>(h)) return h.cast<bool>();
   if (py::isinstance<py::float_>(h)) return h.cast<double>();
@@ -41,18 +64,21 @@ document::value from_python(py::handle h, int depth) {
     }
     return x;
   }
-  if (py::isinstance<py::str>(h)) return h.cast<std::string>();
-  if (py::isinstance<py::dict>(h)) {
+  if (py::isinstance<py::str>(h)) return text_from(h);
+  const bool pairs = py::hasattr(h, "makegood_pairs");  // an object in which a name stands twice: the reader says where
+  if (pairs || py::isinstance<py::dict>(h)) {
     document::object o;
-    for (auto item : py::reinterpret_borrow<py::dict>(h)) {
-      if (!py::isinstance<py::str>(item.first)) throw range_error("the names of an object are texts");
-      o.set(item.first.cast<std::string>(), from_python(item.second, depth + 1));
+    for (auto item : pairs ? py::reinterpret_borrow<py::object>(h) : py::object(h.attr("items")())) {
+      const auto pair = py::reinterpret_borrow<py::sequence>(item);
+      if (!py::isinstance<py::str>(pair[0])) throw document_error("", "the names of an object are texts");
+      const std::string name = text_from(pair[0]);
+      o.set(name, inner(pair[1], depth, name));
     }
     return o;
   }
   if (py::isinstance<py::list>(h) || py::isinstance<py::tuple>(h)) {
     document::array a;
-    for (auto item : h) a.push_back(from_python(item, depth + 1));
+    for (auto item : h) a.push_back(inner(item, depth, "[" + std::to_string(a.size()) + "]"));
     return a;
   }
   if (py::isinstance<reading>(h)) return reading_document(h.cast<const reading&>());

@@ -341,6 +341,8 @@ PyObject* guarded(F f) {
     PyErr_SetString(the_errors.range, e.what());
   } catch (const relation_error& e) {
     PyErr_SetString(the_errors.relation, e.what());
+  } catch (const document_error& e) {
+    PyErr_SetString(the_errors.document, e.what());
   } catch (const rule_error& e) {
     PyErr_SetString(the_errors.rule, e.what());
   } catch (const convergence_error& e) {

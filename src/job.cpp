@@ -8,6 +8,7 @@
 #include <makegood/registry.hpp>
 #include <makegood/sensing/list.hpp>
 #include <makegood/version.hpp>
+#include <algorithm>
 #include <set>
 
 namespace makegood {
@@ -42,6 +43,7 @@ class instrument_shelf {
       for (std::size_t j = 0; j < v.instruments[i].functions.size(); ++j) {
         const auto& a = v.instruments[i].functions[j];
         const std::string at = detail::indexed(detail::indexed("instruments", i) + ".accuracy", j);
+        if (std::any_of(problems.begin(), problems.end(), [&](const problem& p) { return p.path.starts_with(at); })) continue;
         if (a.counts > 0 && !(a.resolution > 0)) problems.push_back({at, "states counts but not the resolution, the size of one count"});
         else if (a.exact && a.says_something()) problems.push_back({at, "is exact and states an accuracy: leave one of them out"});
         else if (!a.exact && !a.says_something())
@@ -156,7 +158,10 @@ class assessor {
   assessment run() {
     for (std::size_t i = 0; i < visit_.circuits.size(); ++i) circuit_checks(visit_.circuits[i], detail::indexed("circuits", i));
     for (std::size_t i = 0; i < visit_.appliances.size(); ++i) appliance_checks(visit_.appliances[i], detail::indexed("appliances", i));
-    for (std::size_t i = 0; i < visit_.sensors.size(); ++i) sensor_check(visit_.sensors[i], detail::indexed("sensors", i));
+    for (std::size_t i = 0; i < visit_.sensors.size(); ++i) {
+      const std::string path = detail::indexed("sensors", i);
+      ask(path, visit_.sensors[i].name, ask_sensor, sensing::check_ntc_sensor, [&] { sensor_check(visit_.sensors[i], path); });
+    }
     for (std::size_t i = 0; i < visit_.fans.size(); ++i) fan_checks(visit_.fans[i], detail::indexed("fans", i));
     return std::move(a_);
   }
@@ -198,6 +203,19 @@ class assessor {
   }
   static measured number_of(const reading& r, reads kind, std::string_view what) { return to_measured(r, kind, what); }
 
+  /// Asks one question. A number that a formula refuses ends this question, not the visit.
+  template <class C, class Answer>
+  void ask(const std::string& path, const std::string& subject, std::string_view question, const C& check, Answer answer) {
+    try {
+      answer();
+    } catch (const error& e) {
+      before_.clear();
+      doubt_ = {};
+      unanswered(path, subject, question, info_of(check), reason::outside_validity, e.what());
+      a_.findings.back().next = a_.findings.back().verdict.settle = "look at the numbers given once more: " + std::string(e.what());
+    }
+  }
+
   void add(const std::string& path, const std::string& subject, const wording& w, verdict v) {
     if (doubt_.set() && !is_nan(v.value)) {
       v.outcome = outcome::undecided;
@@ -226,7 +244,7 @@ class assessor {
       f.plain = "Does not meet the limit as read, but the reading is too uncertain to prove it: " + say(w.fail);
     else if (v.reason == reason::straddles_limit)
       f.plain = "Not proved either way: the reading is too uncertain. As read: " + say(w.pass);
-    else if (v.reason == reason::outside_validity) f.plain = fmt::format("Not known: {}. Calculated all the same: {}", v.doubt, say(v.plain == outcome::fail ? w.fail : w.pass));
+    else if (v.reason == reason::outside_validity && !is_nan(v.value)) f.plain = fmt::format("Not known: {}. Calculated all the same: {}", v.doubt, say(v.plain == outcome::fail ? w.fail : w.pass));
     else f.plain = fmt::format("Not known: {}.", v.detail.empty() ? std::string(reason_text(v.reason)) : v.detail);
     f.verdict = std::move(v);
     a_.findings.push_back(std::move(f));
@@ -252,18 +270,33 @@ class assessor {
     return through(electrical::design_current, *c.power_w, visit_.incoming.nominal_voltage_v, c.power_factor);
   }
 
+  static constexpr std::string_view ask_drop = "Does the cable keep the voltage up?";
+  static constexpr std::string_view ask_adiabatic = "Does the protective conductor survive a fault?";
+  static constexpr std::string_view ask_loop = "Does a fault to earth disconnect in time?";
+  static constexpr std::string_view ask_insulation = "Is the insulation of the cable sound?";
+  static constexpr std::string_view ask_rcd = "Does the residual current device trip in time?";
+  static constexpr std::string_view ask_element = "Is the heating element whole?";
+  static constexpr std::string_view ask_screen = "Is the element insulated from its screen or body?";
+  static constexpr std::string_view ask_sensor = "Does the sensor say what the controller expects?";
+  static constexpr std::string_view ask_extract = "Does the fan move the air that the room needs?";
+  static constexpr std::string_view ask_changes = "Does the fan change the air of a room without an outside wall often enough?";
+  static constexpr std::string_view ask_duct = "Can the fan push the air through this duct?";
+
   void circuit_checks(const circuit& c, const std::string& path) {
-    voltage_drop_of(c, path);
-    adiabatic_of(c, path);
-    loop_impedance_of(c, path);
-    insulation_of(c.insulation_mohm, path, c.name,
-                  {"Is the insulation of the cable sound?", "The insulation reads {v}; at least {l} are asked for.",
-                   "The insulation reads {v}; at least {l} are asked for. Do not energise."});
+    ask(path, c.name, ask_drop, electrical::check_voltage_drop, [&] { voltage_drop_of(c, path); });
+    ask(path, c.name, ask_adiabatic, electrical::check_adiabatic, [&] { adiabatic_of(c, path); });
+    ask(path, c.name, ask_loop, electrical::check_loop_impedance, [&] { loop_impedance_of(c, path); });
+    ask(path, c.name, ask_insulation, electrical::check_insulation, [&] {
+      insulation_of(c.insulation_mohm, path, c.name,
+                    {ask_insulation, "The insulation reads {v}; at least {l} are asked for.",
+                     "The insulation reads {v}; at least {l} are asked for. Do not energise."});
+    });
     if (c.rcd_kind != "none")
-      add(path, c.name,
-          {"Does the residual current device trip in time?", "It trips in {v}; {l} are allowed.",
-           "It does not trip in time: {v}, where {l} are allowed. Do not rely on it."},
-          judge(electrical::check_rcd_trip, {given_of(c.rcd_trip_ms), c.rcd_kind}, rules_));
+      ask(path, c.name, ask_rcd, electrical::check_rcd_trip, [&] {
+        add(path, c.name,
+            {ask_rcd, "It trips in {v}; {l} are allowed.", "It does not trip in time: {v}, where {l} are allowed. Do not rely on it."},
+            judge(electrical::check_rcd_trip, {given_of(c.rcd_trip_ms), c.rcd_kind}, rules_));
+      });
   }
 
   void insulation_of(const reading& r, const std::string& path, const std::string& subject, const wording& w) {
@@ -274,7 +307,7 @@ class assessor {
   }
 
   void voltage_drop_of(const circuit& c, const std::string& path) {
-    constexpr std::string_view question = "Does the cable keep the voltage up?";
+    constexpr auto question = ask_drop;
     const auto& info = info_of(electrical::check_voltage_drop);
     if (!c.length_m.has_number()) return unanswered(path, c.name, question, info, reason::not_measured, "the length of the cable run");
     if (!c.wiring.drop_mv_per_a_m && !c.wiring.resistance_mohm_per_m)
@@ -294,7 +327,7 @@ class assessor {
   }
 
   void adiabatic_of(const circuit& c, const std::string& path) {
-    constexpr std::string_view question = "Does the protective conductor survive a fault?";
+    constexpr auto question = ask_adiabatic;
     const auto& info = info_of(electrical::check_adiabatic);
     if (!c.wiring.cpc_area_mm2 || !c.wiring.k)
       return unanswered(path, c.name, question, info, reason::not_measured, "the area of the protective conductor and its k (material, insulation, arrangement)");
@@ -317,7 +350,7 @@ class assessor {
   }
 
   void loop_impedance_of(const circuit& c, const std::string& path) {
-    constexpr std::string_view question = "Does a fault to earth disconnect in time?";
+    constexpr auto question = ask_loop;
     const auto& info = info_of(electrical::check_loop_impedance);
     if (!c.protection.operating_current_a)
       return unanswered(path, c.name, question, info, reason::needs_makers_figure, "the current that operates the protective device in the required time");
@@ -336,7 +369,16 @@ class assessor {
   }
 
   void appliance_checks(const appliance& a, const std::string& path) {
-    constexpr std::string_view question = "Is the heating element whole?";
+    ask(path, a.name, ask_element, heating::check_element_resistance, [&] { element_of(a, path); });
+    ask(path, a.name, ask_screen, electrical::check_insulation, [&] {
+      insulation_of(a.insulation_mohm, path, a.name,
+                    {ask_screen, "Its insulation reads {v}; at least {l} are asked for.",
+                     "Its insulation reads {v}; at least {l} are asked for. Do not energise."});
+    });
+  }
+
+  void element_of(const appliance& a, const std::string& path) {
+    constexpr auto question = ask_element;
     const auto& info = info_of(heating::check_element_resistance);
     if (!a.rated_power_w || !a.rated_voltage_v) {
       unanswered(path, a.name, question, info, reason::not_measured, "the rated power and voltage on the plate");
@@ -353,13 +395,10 @@ class assessor {
           {question, "The element reads {v}, inside {l}.", "The element reads {v}; whole, it lies within {l}."},
           judge(heating::check_element_resistance, {given_of(a.resistance_ohm), measured(*a.rated_power_w), measured(*a.rated_voltage_v), measured(a.mats_count), measured(a.cold_tail_ohm)}, book));
     }
-    insulation_of(a.insulation_mohm, path, a.name,
-                  {"Is the element insulated from its screen or body?", "Its insulation reads {v}; at least {l} are asked for.",
-                   "Its insulation reads {v}; at least {l} are asked for. Do not energise."});
   }
 
   void sensor_check(const sensor& s, const std::string& path) {
-    constexpr std::string_view question = "Does the sensor say what the controller expects?";
+    constexpr auto question = ask_sensor;
     const auto& info = info_of(sensing::check_ntc_sensor);
     const auto want = [&](reason why, const char* what) { unanswered(path, s.name, question, info, why, what); };
     if (!s.curve) return want(reason::needs_makers_figure, "the curve that the controller expects");
@@ -384,23 +423,24 @@ class assessor {
       if (r.id == f.room_id) at = &r;
     if (!at) return;
     if (at->kind != "other")
-      add(path, f.name,
-          {"Does the fan move the air that the room needs?", "It moves {v}; at least {l} are asked for.", "It moves {v}; at least {l} are asked for."},
-          judge(air::check_extract, {given_of(f.flow_l_per_s), at->kind}, rules_));
-    if (!at->outside_wall) {
-      constexpr std::string_view question = "Does the fan change the air of a room without an outside wall often enough?";
-      if (const auto volume = at->volume())
+      ask(path, f.name, ask_extract, air::check_extract, [&] {
+        add(path, f.name, {ask_extract, "It moves {v}; at least {l} are asked for.", "It moves {v}; at least {l} are asked for."},
+            judge(air::check_extract, {given_of(f.flow_l_per_s), at->kind}, rules_));
+      });
+    if (!at->outside_wall)
+      ask(path, f.name, ask_changes, air::check_air_changes, [&] {
+        const auto volume = at->volume();
+        if (!volume)
+          return unanswered(path, f.name, ask_changes, info_of(air::check_air_changes), reason::not_measured, "the length, width and height of the room");
         add(path, f.name,
-            {question, "It changes the air at a rate of {v}; at least {l} are asked for.", "It changes the air at a rate of {v}; at least {l} are asked for."},
+            {ask_changes, "It changes the air at a rate of {v}; at least {l} are asked for.", "It changes the air at a rate of {v}; at least {l} are asked for."},
             judge(air::check_air_changes, {given_of(f.flow_l_per_s), measured(*volume)}, rules_));
-      else
-        unanswered(path, f.name, question, info_of(air::check_air_changes), reason::not_measured, "the length, width and height of the room");
-    }
-    if (!f.duct.empty()) duct_check(f, *at, path);
+      });
+    if (!f.duct.empty()) ask(path, f.name, ask_duct, air::check_duct_pressure, [&] { duct_check(f, *at, path); });
   }
 
   void duct_check(const fan& f, const room& at, const std::string& path) {
-    constexpr std::string_view question = "Can the fan push the air through this duct?";
+    constexpr auto question = ask_duct;
     const auto& info = info_of(air::check_duct_pressure);
     if (!f.available_pressure_pa)
       return unanswered(path, f.name, question, info, reason::needs_makers_figure, "the pressure that the fan gives at the flow asked for");

@@ -15,17 +15,19 @@ def _document_error(path: str, text: str) -> _core.DocumentError:
     return error
 
 
+class _Pairs(tuple):
+    """An object in which a name stands twice: all its pairs, so that the reader can say where."""
+
+    makegood_pairs = True
+
+
 def parse_json(text: str) -> Any:
-    """JSON (RFC 8259) as a document; a name that stands twice, NaN and Infinity are problems."""
+    """JSON (RFC 8259) as a document; NaN and Infinity are no numbers, a name that stands twice is kept for the reader."""
     import json
 
-    def pairs(items: list[tuple[str, Any]]) -> dict[str, Any]:
-        fields: dict[str, Any] = {}
-        for name, value in items:
-            if name in fields:
-                raise _document_error(name, "stands twice in one object")
-            fields[name] = value
-        return fields
+    def pairs(items: list[tuple[str, Any]]) -> Any:
+        fields = dict(items)
+        return fields if len(fields) == len(items) else _Pairs(items)
 
     def constant(word: str) -> Any:
         raise _document_error("", f"not JSON: {word} is no number; leave the reading out or write null")
@@ -35,7 +37,11 @@ def parse_json(text: str) -> Any:
     except json.JSONDecodeError as e:
         raise _document_error("", f"not JSON: {e.msg} (line {e.lineno}, column {e.colno})") from None
     except RecursionError:
-        raise _document_error("", "not readable: nested too deeply") from None
+        raise _document_error("", "is nested too deeply") from None
+    except _core.Error:
+        raise
+    except ValueError as e:  # a whole number of thousands of digits
+        raise _document_error("", f"not JSON that can be read: {e}") from None
 
 
 def load_visit(path: str | os.PathLike[str]) -> _core.Visit:

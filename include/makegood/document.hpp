@@ -15,6 +15,9 @@ namespace makegood {
 inline namespace v1 {
 namespace document {
 
+/// A document deeper than this is no visit.
+inline constexpr std::size_t deepest = 60;
+
 struct value;
 using array = std::vector<value>;
 /// Fields in the order in which they were written.

@@ -40,6 +40,7 @@ struct problem {
 /// A document (a visit) has one or more problems; all of them are listed.
 struct document_error : error {
   explicit document_error(std::vector<problem> found) : error(join(found)), problems(std::move(found)) {}
+  document_error(std::string path, std::string text) : document_error(std::vector<problem>{{std::move(path), std::move(text)}}) {}
   std::vector<problem> problems;
 
  private:

@@ -3,7 +3,9 @@
 #include <doctest/doctest.h>
 #include <cmath>
 #include <makegood/electrical/list.hpp>
+#include <makegood/heating/list.hpp>
 #include <makegood/rules/all.hpp>
+#include <makegood/sensing/list.hpp>
 
 using namespace makegood;
 using electrical::check_voltage_drop;
@@ -83,4 +85,9 @@ TEST_CASE("a verdict carries its working") {
   REQUIRE(w.size() == 2);
   for (const auto& part : w) CHECK(part.dimension_error == "");
   CHECK(w[1].steps.back().value == v.limit());
+}
+
+TEST_CASE("a dead short is a finding, not an error") {
+  CHECK(sensing::check_ntc_sensor({.resistance_ohm = 0.0, .temperature_c = 21, .reference_ohm = 10000, .reference_c = 25, .beta_k = 3950}).outcome == outcome::fail);
+  CHECK(heating::check_element_resistance({.resistance_ohm = 0.0, .rated_power_w = 450, .rated_voltage_v = 230}, rules::common_practice).outcome == outcome::fail);
 }

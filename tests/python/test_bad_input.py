@@ -135,8 +135,13 @@ def put(document: Any, path: Path, value: Any) -> None:
     at(document, path[:-1])[path[-1]] = value
 
 
+def plain(node: dict[str, Any]) -> dict[str, Any]:
+    """A part of the schema without the null that a field which may be left out takes as well."""
+    return next(n for n in node["anyOf"] if n.get("type") != "null") if "anyOf" in node else node
+
+
 def kind_of(node: dict[str, Any]) -> str:
-    return "reading" if "oneOf" in node else node["type"]
+    return "reading" if "oneOf" in node else plain(node)["type"]
 
 
 def reading_number(node: dict[str, Any]) -> dict[str, Any]:
@@ -160,9 +165,10 @@ class Field:
 
 def fields(document: Any = COMPLETE, node: dict[str, Any] = SCHEMA, path: Path = ()) -> Iterator[Field]:
     """The fields of a document, each with its part of the schema."""
-    for name, sub in node["properties"].items():
+    for name, whole in node["properties"].items():
         if name not in document:
             continue
+        sub = plain(whole)
         yield Field((*path, name), sub, name in node["required"])
         if kind_of(sub) == "object":
             yield from fields(document[name], sub, (*path, name))
@@ -172,7 +178,8 @@ def fields(document: Any = COMPLETE, node: dict[str, Any] = SCHEMA, path: Path =
 
 
 def schema_fields(node: dict[str, Any] = SCHEMA, path: str = "") -> Iterator[str]:
-    for name, sub in node["properties"].items():
+    for name, whole in node["properties"].items():
+        sub = plain(whole)
         yield f"{path}{name}"
         if kind_of(sub) == "object":
             yield from schema_fields(sub, f"{path}{name}.")
@@ -307,10 +314,10 @@ def bad_readings(field: Field) -> Iterator[Bad]:
         for way in ("value", "above", "below"):
             yield Bad(f"{way} {value!r:.30}", setting(path, {way: value}), f"{where}.{way}", words, False)
     for nothing in ({}, {"instrument": "meter"}, {"note": "forgotten"}, {"value": None}):
-        yield Bad(f"{nothing}", setting(path, nothing), where, "^says nothing: give exactly one of", nothing == {"value": None})
+        yield Bad(f"{nothing}", setting(path, nothing), where, "^says nothing: give exactly one of", False)
     for two in ({"value": 1, "above": 1}, {"above": 1, "below": 1}, {"value": 1, "state": "pending"}, {"value": 1, "above": 1, "below": 1, "state": "no_trip"}):
         yield Bad(f"{two}", setting(path, two), where, "^says more than one thing: give exactly one of", False)
-    for name, sub in node["properties"].items():
+    for name, sub in ((name, plain(whole)) for name, whole in node["properties"].items()):
         good: dict[str, Any] = {} if name in ("value", "above", "below", "state") else {"value": 30}
         for value, words in wrong_types(kind_of(sub)):
             yield Bad(f"{name} {value!r}", setting(path, {**good, name: value}), f"{where}.{name}", words)
@@ -347,32 +354,18 @@ def test_good_documents_are_good(file):
 
 @pytest.mark.parametrize("field", FIELDS, ids=lambda f: said(f.path))
 def test_one_thing_wrong(field):
-    """A problem in the exact place, with the right words, and none in another place."""
+    """One problem, in the exact place, with the right words."""
     for bad in bad_ways(field):
         found = [p for p in problems_of(bad.document()) if re.search(bad.words, p[1]) or not beside(p, bad.path)]
-        assert {p for p, _ in found} == {bad.path}, f"{bad.what}: wanted a problem at {bad.path}, got {found}"
-        assert any(re.search(bad.words, t) for _, t in found), f"{bad.what}: wanted {bad.words!r}, got {found}"
+        assert [p for p, _ in found] == [bad.path], f"{bad.what}: wanted one problem at {bad.path}, got {found}"
+        assert re.search(bad.words, found[0][1]), f"{bad.what}: wanted {bad.words!r}, got {found}"
 
 
-@pytest.mark.xfail(
-    strict=True,
-    raises=AssertionError,
-    reason='{"value": NaN} is said by the number and by the reading; a wrong item of a list of accuracies is also said to state '
-    "no accuracy; an emptied word is said to be empty and unknown",
-)
-def test_one_problem_for_one_place():
-    more = []
-    for field in FIELDS:
-        for bad in bad_ways(field):
-            found = [p for p, _ in problems_of(bad.document()) if p == bad.path]
-            if len(found) > 1:
-                more.append((bad.path, bad.what))
-    for word in (("format",), ("supply", "earthing")):
+def test_an_emptied_word_is_one_problem():
+    for path in (("format",), ("supply", "earthing"), ("rooms", 0, "kind")):
         document = copy.deepcopy(COMPLETE)
-        put(document, word, "")
-        if len(problems_of(document)) > 1:
-            more.append((said(word), "empty"))
-    assert not more
+        put(document, path, "")
+        assert [p for p, _ in problems_of(document)] == [said(path)]
 
 
 def test_null_is_refused_in_its_place_or_means_nothing():
@@ -504,7 +497,6 @@ def test_bad_documents_do_not_fit_the_schema(validator):
     assert seen > 1000
 
 
-@pytest.mark.xfail(strict=True, raises=AssertionError, reason="the schema refuses null where the reader takes it for nothing (optional numbers, curve)")
 def test_schema_and_reader_agree_about_null(validator):
     apart = []
     for field in FIELDS:
@@ -693,10 +685,7 @@ def test_random_documents_never_crash():
             refused_ += 1
             assert all(isinstance(p, str) and isinstance(t, str) and t for p, t in e.problems)
             continue
-        try:
-            found = makegood.assess(visit, rules=RULES).to_dict()
-        except makegood.RangeError:
-            continue  # see test_a_visit_that_is_read_is_assessed
+        found = makegood.assess(visit, rules=RULES).to_dict()
         json.dumps(found, allow_nan=False)
         assessed += 1
     assert refused_ > 100 and assessed > 20, (tried, refused_, assessed)
@@ -721,7 +710,6 @@ def one_changed(path: Path, value: Any) -> Any:
     return document
 
 
-@pytest.mark.xfail(strict=True, raises=makegood.RangeError, reason="one number outside the range of a formula ends the assessment of the whole visit")
 @pytest.mark.parametrize("path, value", ASSESSED.values(), ids=ASSESSED)
 def test_a_visit_that_is_read_is_assessed(path, value):
     """A document without problems has an answer: one strange reading must not take the others with it."""
@@ -748,28 +736,21 @@ def test_deep_nesting_is_refused():
             makegood.read_visit(document)
 
 
-@pytest.mark.xfail(strict=True, raises=makegood.RangeError, reason="a RangeError, without a path")
 def test_deep_nesting_is_a_problem_of_the_document():
     assert problems_of({**COMPLETE, "note": nested(100)})[0][0].startswith("note")
 
 
-@pytest.mark.xfail(strict=True, raises=RuntimeError, reason="half a surrogate pair, which JSON can hold, is a RuntimeError of the binding")
 @pytest.mark.parametrize("document", [{"note": "\ud83d"}, {"\ud83d": 1}], ids=["text", "name"])
 def test_half_a_sign_is_a_problem_of_the_document(document):
     assert problems_of({**COMPLETE, **document})
 
 
-@pytest.mark.xfail(strict=True, raises=ValueError, reason="int() refuses more than 4300 digits by a ValueError that is not caught")
 @pytest.mark.skipif(not hasattr(sys, "get_int_max_str_digits"), reason="this Python reads a number of any length")
 def test_a_number_of_5000_digits(tmp_path, capsys):
     content = GOOD.replace(b'"power_w": 700', b'"power_w": ' + b"7" * 5000)
-    try:
-        assert re.search("power_w|not JSON", refused(tmp_path, capsys, content))
-    except makegood.Error as e:  # a ValueError too, and not the one of the reason
-        raise AssertionError from e
+    assert re.search("power_w|not JSON", refused(tmp_path, capsys, content))
 
 
-@pytest.mark.xfail(strict=True, raises=AssertionError, reason="only the name is said, without the object in which it stands, and only the first one")
 def test_the_place_of_a_name_that_stands_twice(tmp_path, capsys):
     content = GOOD.replace(b'"power_w": 700', b'"power_w": 700, "power_w": 7').replace(b'"place": "nowhere"', b'"place": "nowhere", "place": "x"')
     err = refused(tmp_path, capsys, content)

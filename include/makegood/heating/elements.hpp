@@ -58,7 +58,7 @@ MAKEGOOD_ARGUMENTS_WITH_DEFAULTS(check_element_resistance_arguments, (resistance
 inline constexpr auto check_element_resistance = check(
     out{"check_element_resistance", "R", unit::ohm, "Resistance of heating mats or an element as read, less the cold tail, against the band about the rated resistance."},
     in<check_element_resistance_arguments>(
-        arg{"resistance_ohm", "R", unit::ohm, positive_to(1e9), "resistance as read at the end of the cold tail"}.usually(15, 600).read_by(reads::resistance),
+        arg{"resistance_ohm", "R", unit::ohm, between(0, 1e9), "resistance as read at the end of the cold tail"}.usually(15, 600).read_by(reads::resistance),
         arg{"rated_power_w", "P_r", unit::watt, positive_to(1e7), "rated power of each mat"}.usually(100, 1500),
         arg{"rated_voltage_v", "U_r", unit::volt, positive_to(1e5), "rated voltage"}.usually(100, 250),
         arg{"mats_count", "n", unit::one, between(1, 1000), "number of equal mats in parallel, whole"}.usually(1, 1).otherwise(1),
@@ -71,7 +71,7 @@ inline constexpr auto check_element_resistance = check(
     },
     "Dead and isolated, controller and sensor taken off. The maker's band and the record made at installation come first; a bypass below some 5 % hides in the band.",
     requires_that([](auto, auto, auto, auto mats, auto) { return detail::is_whole(mats); }, "the number of mats is whole"),
-    requires_that([](auto resistance, auto, auto, auto, auto tail) { return tail < resistance; }, "the cold tail's resistance is below the reading"));
+    requires_that([](auto resistance, auto, auto, auto, auto tail) { return tail <= resistance; }, "the cold tail's resistance is not above the reading"));
 
 }  // namespace heating
 }  // namespace v1

@@ -168,7 +168,7 @@ class reader {
         return;
       }
       if (t->empty() && f.required) problems.push_back({path, "is empty: " + std::string(f.text)});
-      if (!f.words.empty() && std::find(f.words.begin(), f.words.end(), *t) == f.words.end()) {
+      else if (!f.words.empty() && std::find(f.words.begin(), f.words.end(), *t) == f.words.end()) {
         std::string list;
         for (const auto w : f.words) list += (list.empty() ? "\"" : ", \"") + std::string(w) + "\"";
         const std::string near = nearest(*t, f.words);
@@ -245,7 +245,7 @@ inline void reader::a_reading(const document::value& v, const std::string& path,
   else if (r.state == "no_trip") x = reading::no_trip();
   else if (r.state == "pending") x = reading::pending();
   else x = reading::not_measured();
-  if (x.has_number()) in_range(x.number, joined(path, r.value ? "value" : r.above ? "above" : "below"), f);
+  if (x.has_number() && problems.size() == before) in_range(x.number, joined(path, r.value ? "value" : r.above ? "above" : "below"), f);
   x.kind = r.kind;
   x.instrument = r.instrument;
   x.supersedes = r.supersedes;
@@ -283,7 +283,7 @@ document::value schema_of(const field& f) {
     return o;
   };
   if constexpr (is_optional<T>::value) {
-    return schema_of<typename T::value_type>(f);
+    return document::object{{"anyOf", document::array{schema_of<typename T::value_type>(f), document::object{{"type", "null"}}}}};
   } else if constexpr (is_vector<T>::value) {
     return document::object{{"type", "array"}, {"items", schema_of<typename T::value_type>(f)}};
   } else if constexpr (std::is_same_v<T, double>) {

@@ -17,7 +17,7 @@ inline constexpr std::string_view sensor_caution =
 
 namespace detail {
 inline constexpr arg measured_sensor =
-    arg{"resistance_ohm", "R", unit::ohm, positive_to(1e9), "resistance of the sensor as read"}.usually(1000, 50000).read_by(reads::resistance);
+    arg{"resistance_ohm", "R", unit::ohm, between(0, 1e9), "resistance of the sensor as read"}.usually(1000, 50000).read_by(reads::resistance);
 inline constexpr arg sensor_place =
     arg{"temperature_c", "t", unit::celsius, between(-50, 200), "temperature at the sensor"}.usually(5, 40).read_by(reads::temperature);
 inline constexpr arg temperature_tolerance =
@@ -61,7 +61,7 @@ MAKEGOOD_ARGUMENTS_WITH_DEFAULTS(check_rtd_sensor_arguments, (resistance_ohm, te
 inline constexpr auto check_rtd_sensor = check(
     out{"check_rtd_sensor", "R", unit::ohm, "Resistance of a platinum sensor against its curve at the temperature it should have."},
     in<check_rtd_sensor_arguments>(
-        arg{"resistance_ohm", "R", unit::ohm, positive_to(1e9), "resistance of the sensor as read, leads taken off"}.usually(90, 1200).read_by(reads::resistance),
+        arg{"resistance_ohm", "R", unit::ohm, between(0, 1e9), "resistance of the sensor as read, leads taken off"}.usually(90, 1200).read_by(reads::resistance),
         detail::sensor_place, detail::rtd_r0, detail::resistance_tolerance(detail::rtd_percent), detail::temperature_tolerance),
     rule_use{}, comparator::within, sensor_band_practice, [](auto resistance, auto, auto, auto, auto) { return resistance; },
     [](auto, auto, auto t, auto r0, auto tolerance, auto away) {
@@ -75,7 +75,7 @@ MAKEGOOD_ARGUMENTS_WITH_DEFAULTS(check_silicon_ptc_sensor_arguments, (resistance
 inline constexpr auto check_silicon_ptc_sensor = check(
     out{"check_silicon_ptc_sensor", "R", unit::ohm, "Resistance of a silicon sensor against its rising curve at the temperature it should have."},
     in<check_silicon_ptc_sensor_arguments>(
-        arg{"resistance_ohm", "R", unit::ohm, positive_to(1e9), "resistance of the sensor as read"}.usually(800, 2600).read_by(reads::resistance),
+        arg{"resistance_ohm", "R", unit::ohm, between(0, 1e9), "resistance of the sensor as read"}.usually(800, 2600).read_by(reads::resistance),
         detail::sensor_place, detail::silicon_reference, detail::silicon_a, detail::silicon_b, detail::resistance_tolerance(detail::silicon_percent),
         detail::temperature_tolerance),
     rule_use{}, comparator::within, sensor_band_practice, [](auto resistance, auto, auto, auto, auto, auto, auto) { return resistance; },
