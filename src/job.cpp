@@ -24,12 +24,13 @@ template <class List>
 std::set<std::string> ids_of(const List& list, const std::string& path, std::vector<problem>& problems) {
   std::set<std::string> ids;
   for (std::size_t i = 0; i < list.size(); ++i)
-    if (!list[i].id.empty() && !ids.insert(list[i].id).second)
+    if (!ids.insert(list[i].id).second && !list[i].id.empty())
       problems.push_back({detail::indexed(path, i) + ".id", "\"" + list[i].id + "\" stands twice"});
   return ids;
 }
+/// What is referred to must exist; where a list of ids has a problem of its own, that one is said alone.
 void demand_id(const std::set<std::string>& ids, const std::string& id, const std::string& path, std::vector<problem>& problems) {
-  if (id.empty() || ids.count(id)) return;
+  if (id.empty() || ids.count(id) || ids.count("")) return;
   std::vector<std::string_view> names(ids.begin(), ids.end());
   const std::string near = nearest(id, names);
   problems.push_back({path, "refers to \"" + id + "\", which is not in the visit" + (near.empty() ? "" : "; did you mean \"" + near + "\"?")});
@@ -43,6 +44,9 @@ class instrument_shelf {
       for (std::size_t j = 0; j < v.instruments[i].functions.size(); ++j) {
         const auto& a = v.instruments[i].functions[j];
         const std::string at = detail::indexed(detail::indexed("instruments", i) + ".accuracy", j);
+        for (std::size_t k = 0; k < j; ++k)
+          if (!a.reads_what.empty() && v.instruments[i].functions[k].reads_what == a.reads_what)
+            problems.push_back({at + ".reads", "\"" + a.reads_what + "\" stands twice for one instrument"});
         if (std::any_of(problems.begin(), problems.end(), [&](const problem& p) { return p.path.starts_with(at); })) continue;
         if (a.counts > 0 && !(a.resolution > 0)) problems.push_back({at, "states counts but not the resolution, the size of one count"});
         else if (a.exact && a.says_something()) problems.push_back({at, "is exact and states an accuracy: leave one of them out"});

@@ -9,23 +9,30 @@ import sys
 from typing import Any
 
 
-def _write_whole(path: str, text: str) -> None:
-    """Writes a file whole or not at all."""
+def _write_whole(files: dict[str, str]) -> None:
+    """Writes every file whole, or none of them."""
     import tempfile
 
-    folder = os.path.dirname(os.path.abspath(path))
-    os.makedirs(folder, exist_ok=True)
-    handle, part = tempfile.mkstemp(dir=folder, prefix=".", suffix=".part")
+    parts: list[tuple[str, str]] = []
     try:
-        with os.fdopen(handle, "w", encoding="utf-8") as file:
-            file.write(text)
-        mask = os.umask(0)
-        os.umask(mask)
-        os.chmod(part, 0o666 & ~mask)
-        os.replace(part, path)
-    except BaseException:
-        os.unlink(part)
-        raise
+        for path, text in files.items():
+            folder = os.path.dirname(os.path.abspath(path))
+            os.makedirs(folder, exist_ok=True)
+            if os.path.isdir(path):
+                raise IsADirectoryError(21, "is a folder", path)
+            handle, part = tempfile.mkstemp(dir=folder, prefix=".", suffix=".part")
+            parts.append((part, path))
+            with os.fdopen(handle, "w", encoding="utf-8") as file:
+                file.write(text)
+            mask = os.umask(0)
+            os.umask(mask)
+            os.chmod(part, 0o666 & ~mask)
+        while parts:
+            os.replace(*parts[0])
+            parts.pop(0)
+    finally:
+        for part, _ in parts:
+            os.unlink(part)
 
 
 def _json(value: Any) -> str:
@@ -41,12 +48,13 @@ def _assess(options: argparse.Namespace) -> int:
     assessment = makegood.assess(visit, rules=options.rules).to_dict()
     from ._page import report, text
 
-    page = report(assessment) if options.html else ""
-    print(text(assessment))
+    files = {}
     if options.json:
-        _write_whole(options.json, _json(assessment))
+        files[options.json] = _json(assessment)
     if options.html:
-        _write_whole(options.html, page)
+        files[options.html] = report(assessment)
+    _write_whole(files)
+    print(text(assessment))
     return 0
 
 

@@ -113,6 +113,8 @@ def call(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
     values = [v if v is _MISSING else _numpy_scalar(door, i, v) for i, v in enumerate(values)]
     values = _defaults(door, values)
     if any(isinstance(v, _core.Measured) for v in values):
+        if ufunc_words or errors != "raise":
+            raise TypeError(f"{door.__name__}: out=, where=, errors= ... are for arrays, not for Measured")
         return _measured(door, values)
     for i, v in enumerate(values):
         if isinstance(v, _core.Reading):

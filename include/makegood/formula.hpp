@@ -268,7 +268,7 @@ constexpr auto members(const S& s, std::index_sequence<I...>) {
 }
 /// A number that fits in the usual range once a slip of unit is undone: the sentence that suggests it, or "".
 inline std::string slip_hint(const argument& a, double x) {
-  if (x == -999.0 || x == -9999.0 || x >= 9e15 || x == 1e20)
+  if (x == -999.0 || x == -9999.0 || (x >= 9e15 && is_finite(x)))
     return "; it looks like a code for a missing value: leave the reading out instead";
   if (!(a.usual.low < a.usual.high)) return {};
   if (a.unit.celsius && a.usual.contains(x - 273.15))

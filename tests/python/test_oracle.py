@@ -24,18 +24,9 @@ EPSILON = 2.0**-52
 
 _OFFSET = "t + 273.15 and back rounds to half a unit in the last place of 300 K, 3e-14 K, and so do one or two terms between"
 _EXPONENT = "the exponent is a sum of terms up to 50 in size, each rounded: exp makes of that a relative error"
-_RATIO = "the ratio of the temperatures is rounded before its logarithm: near 1 that loses all but the distance from 1"
 
-
-def _near_one(beta: float):
-    """Twice what the rounding of (beta + t_f)/(beta + t_i) makes of sqrt(log(ratio)); beta is the smallest of the table."""
-    return lambda p: DEFAULT + EPSILON * (p.get("beta_k", beta) + p["final_c"]) / (p["final_c"] - p["initial_c"])
-
-
-# A number, or one for each point; and why the default does not hold.
+# The bound, and why the default does not hold.
 BOUNDS = {
-    "electrical.adiabatic_k": (_near_one(234.5), _RATIO),
-    "electrical.adiabatic_k_from_constants": (_near_one(0.0), _RATIO),
     "electrical.adiabatic_final_temperature": (1e-13, "exp of an exponent up to 50, less beta: against 1 K of some 300"),
     "sensing.ntc_resistance": (3e-14, "exp of an exponent up to 60 at the ends of the temperatures"),
     "sensing.ntc_temperature": (1e-13, _OFFSET),
@@ -61,9 +52,8 @@ def errors(name: str) -> tuple[list[accuracy.Error], list[accuracy.Point]]:
     return _cache[name]
 
 
-def bound(name: str, point: accuracy.Point) -> float:
-    given = BOUNDS.get(name, (DEFAULT, ""))[0]
-    return given(point) if callable(given) else given
+def bound(name: str) -> float:
+    return BOUNDS.get(name, (DEFAULT, ""))[0]
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -73,8 +63,8 @@ def test_formula(name):
     assert not [p for p in refused if p[""] == "special"], "a point of accuracy.SPECIAL is refused"
     assert len(refused) < len(found) / 4
     assert all(math.isfinite(e.value) and math.isfinite(e.exact) for e in found)
-    e = max(found, key=lambda e: e.scaled / bound(name, e.point))
-    assert e.scaled <= bound(name, e.point), f"off by {e.scaled:.2g}, allowed {bound(name, e.point):.2g} ({e.ulp:.3g} ulp): {e}"
+    e = max(found, key=lambda e: e.scaled / bound(name))
+    assert e.scaled <= bound(name), f"off by {e.scaled:.2g}, allowed {bound(name):.2g} ({e.ulp:.3g} ulp): {e}"
 
 
 def test_the_catalogue_is_covered():
@@ -92,7 +82,7 @@ def test_the_catalogue_is_covered():
 @pytest.mark.parametrize("name", sorted(BOUNDS))
 def test_no_bound_is_wider_than_it_need_be(name):
     found, _ = errors(name)
-    nearest = max(e.scaled / bound(name, e.point) for e in found)
+    nearest = max(e.scaled / bound(name) for e in found)
     assert nearest > 0.05, f"the worst is {nearest:.2g} of what BOUNDS allows: narrow it"
     assert max(e.scaled for e in found) > DEFAULT / 3, "the default would do: take it out of BOUNDS"
 
@@ -102,7 +92,7 @@ def test_a_slip_would_be_seen(name):
     """An equation that is off by a millionth is told from the right one at nearly every usual point."""
     found, _ = errors(name)
     usual = [e for e in found if e.kind == "usual" and e.exact]
-    seen = [e for e in usual if abs(e.value * (1 + 1e-6) - e.exact) / max(abs(e.exact), e.scale) > bound(name, e.point)]
+    seen = [e for e in usual if abs(e.value * (1 + 1e-6) - e.exact) / max(abs(e.exact), e.scale) > bound(name)]
     assert len(seen) > 0.95 * len(usual)
 
 

@@ -38,7 +38,7 @@ inline constexpr arg let_through =
 inline constexpr auto adiabatic_k = formula(
     out{"adiabatic_k", "k", unit::adiabatic_k, "k of a conductor: what it bears when a fault heats it from one temperature to another and no heat escapes."},
     in(choice{"material", conductor_materials, "metal of the conductor"}, detail::initial_temperature, detail::final_temperature), adiabatic_annex,
-    [](auto metal, auto initial, auto final) { return metal[1] * sqrt(log((metal[0] + from_zero(final)) / (metal[0] + from_zero(initial)))); },
+    [](auto metal, auto initial, auto final) { return metal[1] * sqrt(log1p((final - initial) / (metal[0] + from_zero(initial)))); },
     requires_that([](auto, auto initial, auto final) { return final > initial; }, "the final temperature is above the initial one"),
     remarks{"within 0.5 of every k printed in the standard's tables", "cable, insulation and arrangement decide the temperatures: the same metal has 115 in a cable and 143 alone"});
 
@@ -52,7 +52,7 @@ inline constexpr auto adiabatic_k_from_constants = formula(
         detail::initial_temperature, detail::final_temperature),
     adiabatic_annex,
     [](auto heat, auto beta, auto resistivity, auto initial, auto final) {
-      return sqrt(heat * (beta + constant(20.0, unit::kelvin)) / resistivity * log((beta + from_zero(final)) / (beta + from_zero(initial))));
+      return sqrt(heat * (beta + constant(20.0, unit::kelvin)) / resistivity * log1p((final - initial) / (beta + from_zero(initial))));
     },
     requires_that([](auto, auto, auto, auto initial, auto final) { return final > initial; }, "the final temperature is above the initial one"),
     requires_that([](auto, auto beta, auto, auto initial, auto) { return beta + initial > 0.0; }, "the initial temperature is above -β, where the resistivity would vanish"),

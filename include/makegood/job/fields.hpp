@@ -292,6 +292,7 @@ document::value schema_of(const field& f) {
     return described({{"type", "boolean"}});
   } else if constexpr (std::is_same_v<T, std::string>) {
     document::object o{{"type", "string"}};
+    if (f.required) o.set("minLength", 1);
     if (!f.words.empty()) {
       document::array list;
       for (const auto w : f.words) list.push_back(w);
@@ -300,6 +301,15 @@ document::value schema_of(const field& f) {
     return described(o);
   } else if constexpr (std::is_same_v<T, reading>) {
     auto r = schema_of_structure<reading_fields>();
+    auto& body = std::get<document::object>(r.is);
+    document::array one_of;
+    for (auto& [name, part] : body.fields) {
+      if (name != "properties") continue;
+      for (auto& [key, property] : std::get<document::object>(part.is).fields)
+        if (key == "value" || key == "above" || key == "below") property = limits({{"type", "number"}});
+    }
+    for (const char* key : {"value", "above", "below", "state"}) one_of.push_back(document::object{{"required", document::array{key}}});
+    body.set("oneOf", one_of);
     return described({{"oneOf", document::array{limits({{"type", "number"}}), document::object{{"type", "null"}}, r}}});
   } else {
     return schema_of_structure<T>();

@@ -166,7 +166,7 @@ struct sensor_curve {
     v("kind", &sensor_curve::kind, words("family of the curve", kinds).must());
     v("reference_ohm", &sensor_curve::reference_ohm, number("resistance at the reference temperature", unit::ohm, positive_to(1e7), {100, 1e6}));
     v("reference_c", &sensor_curve::reference_c, number("reference temperature", unit::celsius, between(-50, 150), {0, 50}));
-    v("beta_k", &sensor_curve::beta_k, number("beta constant", unit::kelvin, positive_to(10000), {2500, 5000}));
+    v("beta_k", &sensor_curve::beta_k, number("beta constant", unit::kelvin, between(100, 10000), {2500, 5000}));
     v("a", &sensor_curve::a, number("Steinhart-Hart a", unit::per_kelvin, between(-1, 1)));
     v("b", &sensor_curve::b, number("Steinhart-Hart b", unit::per_kelvin, between(-1, 1)));
     v("c", &sensor_curve::c, number("Steinhart-Hart c", unit::per_kelvin, between(-1, 1)));
@@ -196,9 +196,9 @@ struct duct_part {
   template <class V>
   static void fields(V&& v) {
     v("name", &duct_part::name, text("what it is"));
-    v("diameter_mm", &duct_part::diameter_mm, number("inner diameter of a round part", unit::millimetre, positive_to(2000), {50, 500}));
-    v("width_mm", &duct_part::width_mm, number("width of a rectangular part", unit::millimetre, positive_to(5000), {30, 1000}));
-    v("height_mm", &duct_part::height_mm, number("height of a rectangular part", unit::millimetre, positive_to(5000), {30, 1000}));
+    v("diameter_mm", &duct_part::diameter_mm, number("inner diameter of a round part", unit::millimetre, between(1, 2000), {50, 500}));
+    v("width_mm", &duct_part::width_mm, number("width of a rectangular part", unit::millimetre, between(1, 5000), {30, 1000}));
+    v("height_mm", &duct_part::height_mm, number("height of a rectangular part", unit::millimetre, between(1, 5000), {30, 1000}));
     v("length_m", &duct_part::length_m, number("length", unit::metre, between(0, 500), {0, 50}).must());
     v("roughness_mm", &duct_part::roughness_mm, number("roughness of the wall", unit::millimetre, between(0, 10), {0, 3}));
     v("compression_percent", &duct_part::compression_percent, number("a flexible part's shortening against its full length", unit::percent, between(0, 90), {0, 50}));

@@ -51,6 +51,7 @@ struct dual {
 
   friend dual log(const dual& x) { return chain(v1::log(x.value), 1.0 / x.value, x); }
   friend dual log10(const dual& x) { return chain(v1::log10(x.value), 0.43429448190325182765 / x.value, x); }
+  friend dual log1p(const dual& x) { return chain(v1::log1p(x.value), 1.0 / (1.0 + x.value), x); }
   friend dual exp(const dual& x) {
     const double e = v1::exp(x.value);
     return chain(e, e, x);

@@ -143,6 +143,10 @@ class symbol {
 
   friend symbol log(const symbol& x) { return function("ln", v1::log(x.value()), x); }
   friend symbol log10(const symbol& x) { return function("lg", v1::log10(x.value()), x); }
+  friend symbol log1p(const symbol& x) {  // written ln(1 + x), computed without losing digits
+    const symbol sum_ = symbol(1.0) + x;
+    return symbol(detail::make({op::function, v1::log1p(x.value()), unit::one, "ln", {}, {}, {sum_.n_}, {}}));
+  }
   friend symbol exp(const symbol& x) { return function("exp", v1::exp(x.value()), x); }
   friend symbol tanh(const symbol& x) { return function("tanh", v1::tanh(x.value()), x); }
   friend symbol sin(const symbol& x) { return function("sin", v1::sin(x.value()), x); }

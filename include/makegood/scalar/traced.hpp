@@ -42,6 +42,7 @@ struct traced {
   friend constexpr traced select(bool condition, const traced& yes, const traced& no) { return condition ? yes : no; }
   friend traced log(const traced& x) { return {v1::log(x.value), x}; }
   friend traced log10(const traced& x) { return {v1::log10(x.value), x}; }
+  friend traced log1p(const traced& x) { return {v1::log1p(x.value), x}; }
   friend traced exp(const traced& x) { return {v1::exp(x.value), x}; }
   friend traced sqrt(const traced& x) { return {v1::sqrt(x.value), x}; }
   friend traced cbrt(const traced& x) { return {v1::cbrt(x.value), x}; }

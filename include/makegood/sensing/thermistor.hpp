@@ -58,7 +58,7 @@ inline constexpr auto beta_from_two_points = formula(
         arg{"resistance_2_ohm", "R_2", unit::ohm, positive_to(1e9), "resistance there"}.usually(1000, 7000)),
     beta_equation,
     [](auto t_1, auto resistance_1, auto t_2, auto resistance_2) {
-      return log(resistance_1 / resistance_2) * kelvin(t_1) * kelvin(t_2) / (t_2 - t_1);
+      return log1p((resistance_1 - resistance_2) / resistance_2) * kelvin(t_1) * kelvin(t_2) / (t_2 - t_1);
     },
     requires_that([](auto t_1, auto, auto t_2, auto) { return t_1 < t_2 || t_2 < t_1; }, "the two temperatures differ"),
     remarks{"exact to rounding; the value belongs to this pair of temperatures", "0 for two equal resistances"});
