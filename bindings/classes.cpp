@@ -256,8 +256,10 @@ void add_classes(py::module_& m) {
       .def("__repr__", [](const verdict& v) {
         std::string text = "Verdict(" + v.check + ": " + std::string(outcome_text(v.outcome));
         if (v.reason != reason::none) text += ", " + std::string(reason_text(v.reason));
-        if (!is_nan(v.value)) text += ", " + quantity_text(v.value, v.unit, 5);
-        if (!is_nan(v.limit())) text += " " + std::string(comparator_text(v.compare)) + " " + quantity_text(v.limit(), v.unit, 5);
+        const int n = v.digits(5);
+        if (!is_nan(v.value)) text += ", " + quantity_text(v.value, v.unit, n);
+        if (!is_nan(v.lower) && !is_nan(v.upper)) text += " within " + number_text(v.lower, n) + " to " + quantity_text(v.upper, v.unit, n);
+        else if (!is_nan(v.limit())) text += " " + std::string(comparator_text(v.compare)) + " " + quantity_text(v.limit(), v.unit, n);
         return text + ")";
       });
 }

@@ -137,11 +137,10 @@ struct wording {
   std::string_view question, pass, fail;  // {s} subject, {v} value, {l} limit
 };
 
-std::string quantity(double x, std::string_view u) { return quantity_text(x, u, 4); }
-
 std::string limit_words(const verdict& v) {
-  if (!is_nan(v.lower) && !is_nan(v.upper)) return fmt::format("{} to {}", quantity(v.lower, v.unit), quantity(v.upper, v.unit));
-  return quantity(v.limit(), v.unit);
+  const int n = v.digits();
+  if (!is_nan(v.lower) && !is_nan(v.upper)) return fmt::format("{} to {}", quantity_text(v.lower, v.unit, n), quantity_text(v.upper, v.unit, n));
+  return quantity_text(v.limit(), v.unit, n);
 }
 
 class assessor {
@@ -237,7 +236,7 @@ class assessor {
     f.before = std::move(before_);
     before_.clear();
     doubt_ = {};
-    std::string value = is_nan(v.value) ? std::string() : (v.censored.empty() ? "" : v.censored + " ") + quantity(v.value, v.unit);
+    std::string value = is_nan(v.value) ? std::string() : (v.censored.empty() ? "" : v.censored + " ") + quantity_text(v.value, v.unit, v.digits());
     if (v.censored == "no trip") value = "no trip at all";
     const auto say = [&](std::string_view words_) {
       return fmt::format(fmt::runtime(words_), fmt::arg("s", subject), fmt::arg("v", value), fmt::arg("l", limit_words(v)));

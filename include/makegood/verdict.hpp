@@ -113,6 +113,13 @@ struct verdict {
     if (is_nan(upper)) return lower;
     return value - lower < upper - value ? lower : upper;
   }
+  /// As many significant digits as keep the printed order of value and limits true.
+  int digits(int at_least = 4) const {
+    const auto alike = [&](double end, int n) { return !is_nan(end) && end != value && number_text(end, n) == number_text(value, n); };
+    int n = at_least;
+    while (n < 17 && (alike(lower, n) || alike(upper, n))) ++n;
+    return n;
+  }
   /// A verdict has three outcomes: it is no truth value. Compare `outcome`.
   explicit operator bool() const = delete;
 

@@ -91,3 +91,10 @@ TEST_CASE("a dead short is a finding, not an error") {
   CHECK(sensing::check_ntc_sensor({.resistance_ohm = 0.0, .temperature_c = 21, .reference_ohm = 10000, .reference_c = 25, .beta_k = 3950}).outcome == outcome::fail);
   CHECK(heating::check_element_resistance({.resistance_ohm = 0.0, .rated_power_w = 450, .rated_voltage_v = 230}, rules::common_practice).outcome == outcome::fail);
 }
+
+TEST_CASE("printed with as many digits as keep the order true") {
+  CHECK(drop(9.0).digits() == 4);
+  const verdict close = drop(11.50004);
+  CHECK(close.outcome == outcome::fail);
+  CHECK(number_text(close.value, close.digits()) != number_text(close.limit(), close.digits()));
+}
