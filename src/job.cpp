@@ -496,7 +496,11 @@ document::value to_document(const assessment& a) {
   for (const auto& c : a.cautions) cautions.push_back(c);
   for (const auto& f : a.findings) {
     document::array before;
-    for (const auto& w : f.before) append_steps(before, w);
+    std::set<std::string> said;  // density or a temperature in kelvin is worked once a finding, not once a part of the duct
+    for (working w : f.before) {
+      std::erase_if(w.steps, [&](const step& one) { return !said.insert(one.symbol + "=" + one.equation + "=" + one.substituted).second; });
+      append_steps(before, w);
+    }
     findings.push_back(document::object{{"path", f.path},
                                         {"subject", f.subject},
                                         {"question", f.question},

@@ -27,29 +27,6 @@ const entry* find_entry(std::string_view full_name) {
   return nullptr;
 }
 
-std::string nearest(std::string_view wrong, std::span<const std::string_view> names) {
-  std::string best;
-  std::size_t least = wrong.size() / 3 + 2;
-  for (const auto name : names) {
-    std::vector<std::size_t> row(name.size() + 1);
-    for (std::size_t j = 0; j <= name.size(); ++j) row[j] = j;
-    for (std::size_t i = 1; i <= wrong.size(); ++i) {
-      std::size_t diagonal = row[0];
-      row[0] = i;
-      for (std::size_t j = 1; j <= name.size(); ++j) {
-        const std::size_t above = row[j];
-        row[j] = std::min({row[j] + 1, row[j - 1] + 1, diagonal + (wrong[i - 1] == name[j - 1] ? 0u : 1u)});
-        diagonal = above;
-      }
-    }
-    if (row[name.size()] < least) {
-      least = row[name.size()];
-      best = name;
-    }
-  }
-  return best;
-}
-
 proof proved(const entry& e) {
   struct row {
     std::string_view name;
@@ -119,7 +96,7 @@ namespace {
 [[noreturn]] void unknown_argument(const entry& e, std::string_view name) {
   std::vector<std::string_view> names;
   for (const auto& a : e.args()) names.push_back(a.name);
-  const std::string near = nearest(name, names);
+  const std::string near = document::nearest(name, names);
   throw range_error(std::string(e.name()) + ": no argument \"" + std::string(name) + "\"" + (near.empty() ? "" : "; did you mean \"" + near + "\"?"));
 }
 }  // namespace

@@ -2,7 +2,9 @@
 // A document (JSON, a Python dict, ...) as a plain tree, and writing it as JSON text. No reader of text: that is opt-in.
 // Core of the doors: the catalogue, the ledger and the visit speak it.
 #pragma once
+#include <algorithm>
 #include <initializer_list>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -62,6 +64,31 @@ inline value number_or_null(double x) { return is_finite(x) ? value(x) : value(n
 inline std::string_view type_name(const value& v) {
   constexpr std::string_view names[] = {"null", "true or false", "a number", "a text", "a list", "an object"};
   return names[v.is.index()];
+}
+
+/// The nearest of some names by edit distance, or "".
+inline std::string nearest(std::string_view wrong, std::span<const std::string_view> names) {
+  std::string best;
+  std::size_t least = wrong.size() / 3 + 2;
+  std::vector<std::size_t> row;
+  for (const auto name : names) {
+    row.resize(name.size() + 1);
+    for (std::size_t j = 0; j <= name.size(); ++j) row[j] = j;
+    for (std::size_t i = 1; i <= wrong.size(); ++i) {
+      std::size_t diagonal = row[0];
+      row[0] = i;
+      for (std::size_t j = 1; j <= name.size(); ++j) {
+        const std::size_t above = row[j];
+        row[j] = std::min({row[j] + 1, row[j - 1] + 1, diagonal + (wrong[i - 1] == name[j - 1] ? 0u : 1u)});
+        diagonal = above;
+      }
+    }
+    if (row[name.size()] < least) {
+      least = row[name.size()];
+      best = name;
+    }
+  }
+  return best;
 }
 
 namespace detail {

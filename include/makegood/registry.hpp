@@ -27,8 +27,6 @@ struct proof {
 proof proved(const entry& e);
 /// Everything that the descriptor says, with the state of its proof: for help, catalogue pages and schemas.
 document::value describe(const entry& e);
-/// "did you mean": the nearest of some names, or "".
-std::string nearest(std::string_view wrong, std::span<const std::string_view> names);
 
 }  // namespace v1
 }  // namespace makegood

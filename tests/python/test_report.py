@@ -512,9 +512,11 @@ def test_report_module_needs_only_the_standard_library():
 
     import makegood._page
 
-    source = Path(makegood._page.__file__).read_text(encoding="utf-8")
-    names = set(re.findall(r"^(?:from|import) ([a-zA-Z_]+)", source, re.M))
-    assert names <= set(sys.stdlib_module_names) | {"__future__"}
+    folder = Path(makegood._page.__file__).parent
+    for module in ("_page", "_drawing", "_words"):
+        source = (folder / f"{module}.py").read_text(encoding="utf-8")
+        names = set(re.findall(r"^(?:from|import) ([a-zA-Z_]+)", source, re.M))
+        assert names <= set(sys.stdlib_module_names) | {"__future__"}, module
 
 
 def test_steps_show_the_digits_that_go_on():
@@ -539,6 +541,6 @@ def test_steps_show_the_digits_that_go_on():
     ],
 )  # fmt: skip
 def test_numbers(x, shown):
-    from makegood._page import _number
+    from makegood._words import _number
 
     assert _number(x) == shown

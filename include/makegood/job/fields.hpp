@@ -36,30 +36,7 @@ constexpr field read_by(reads instrument, std::string_view text, const unit_t& u
 constexpr field words(std::string_view text, std::span<const std::string_view> w) { return {text, {}, any_number, {}, false, w, reads::nothing}; }
 constexpr field text(std::string_view t) { return {t, {}, any_number, {}, false, {}, reads::nothing}; }
 
-/// The nearest of some names by edit distance, or "".
-inline std::string nearest(std::string_view wrong, std::span<const std::string_view> names) {
-  std::string best;
-  std::size_t least = wrong.size() / 3 + 2;
-  std::vector<std::size_t> row;
-  for (const auto name : names) {
-    row.resize(name.size() + 1);
-    for (std::size_t j = 0; j <= name.size(); ++j) row[j] = j;
-    for (std::size_t i = 1; i <= wrong.size(); ++i) {
-      std::size_t diagonal = row[0];
-      row[0] = i;
-      for (std::size_t j = 1; j <= name.size(); ++j) {
-        const std::size_t above = row[j];
-        row[j] = std::min({row[j] + 1, row[j - 1] + 1, diagonal + (wrong[i - 1] == name[j - 1] ? 0u : 1u)});
-        diagonal = above;
-      }
-    }
-    if (row[name.size()] < least) {
-      least = row[name.size()];
-      best = name;
-    }
-  }
-  return best;
-}
+using document::nearest;
 
 namespace detail {
 

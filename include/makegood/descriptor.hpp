@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: MIT
+// The words of a descriptor: arguments with unit and ranges, choices, sources, and the sentences that refuse a number.
+// Core: every subject uses it. Includes the standard library only.
+#pragma once
+#include <array>
+#include <span>
+#include <string>
+#include <string_view>
+#include "error.hpp"
+#include "math.hpp"
+#include "unit.hpp"
+
+namespace makegood {
+inline namespace v1 {
+
+/// A range of numbers. NaN lies in no range, under every compiler flag.
+struct range {
+  double low, high;
+  bool low_open = false, high_open = false;
+  constexpr bool contains(double x) const {
+    return !is_nan(x) && (low_open ? x > low : x >= low) && (high_open ? x < high : x <= high);
+  }
+};
+/// Beyond this a number is a missing-value code or a slip, not a measurement.
+inline constexpr double beyond_measure = 1e12;
+inline constexpr range positive{0.0, beyond_measure, true, false};
+inline constexpr range non_negative{0.0, beyond_measure};
+inline constexpr range any_number{-beyond_measure, beyond_measure};
+inline constexpr range air_temperature{-100.0, 200.0};
+inline constexpr range above_absolute_zero{-273.15, 5000.0, true, false};
+constexpr range between(double low, double high) { return {low, high}; }
+constexpr range positive_to(double high) { return {0.0, high, true, false}; }
+
+/// One column of numbers of a choice table.
+struct column {
+  std::string_view symbol;
+  unit_t unit;
+};
+/// One named row: what a word ("copper") stands for.
+struct choice_row {
+  std::string_view key;
+  std::string_view label;
+  std::array<double, 4> values{};
+  std::string_view source{};
+};
+/// A constexpr table of named rows; the word selects the numbers before the kernel runs.
+struct choice_table {
+  std::span<const column> columns;
+  std::span<const choice_row> rows;
+  constexpr int find(std::string_view key) const {
+    for (std::size_t i = 0; i < rows.size(); ++i)
+      if (rows[i].key == key) return static_cast<int>(i);
+    return -1;
+  }
+};
+
+/// The kind of instrument that reads an argument; its worst case is used when a reading names no instrument.
+enum class reads : unsigned char {
+  nothing, continuity, insulation, loop_impedance, rcd_time, resistance, temperature, airflow, length, voltage, current
+};
+
+/// Description of one argument.
+struct argument {
+  std::string_view name;
+  std::string_view symbol;
+  unit_t unit{};
+  range permitted = any_number;
+  std::string_view text{};
+  range usual{0.0, 0.0};                  ///< where ordinary jobs lie: examples, tests and hints at slips of unit
+  range valid = any_number;               ///< outside: the number is given, a verdict is "undecided: outside validity"
+  bool optional = false;
+  double fallback = no_number;
+  const choice_table* table = nullptr;    ///< set for a choice
+  reads instrument = reads::nothing;
+};
+/// A number among the arguments of a formula.
+struct arg : argument {
+  constexpr arg(std::string_view name_, std::string_view symbol_, unit_t unit_, range permitted_, std::string_view text_)
+      : argument{name_, symbol_, unit_, permitted_, text_, {}, permitted_} {}
+  constexpr arg usually(double low, double high) const { arg a = *this; a.usual = between(low, high); return a; }
+  constexpr arg valid_in(range r) const { arg a = *this; a.valid = r; return a; }
+  constexpr arg otherwise(double value) const { arg a = *this; a.optional = true; a.fallback = value; return a; }
+  constexpr arg read_by(reads r) const { arg a = *this; a.instrument = r; return a; }
+};
+/// A word among the arguments of a formula.
+struct choice : argument {
+  constexpr choice(std::string_view name_, const choice_table& rows, std::string_view text_)
+      : argument{name_, name_, unit::one, {0, 1e6}, text_, {0, static_cast<double>(rows.rows.size()) - 1.0}, {0, 1e6}} {
+    table = &rows;
+  }
+  constexpr choice otherwise(std::string_view key) const {
+    choice c = *this;
+    c.optional = true;
+    c.fallback = table->find(key);
+    return c;
+  }
+};
+
+/// What a formula returns.
+struct out {
+  std::string_view name;
+  std::string_view symbol;
+  unit_t unit;
+  std::string_view summary;
+};
+/// Where a formula, a table or a limit was published. Grade "memory": recalled, not read; "common-practice": a rule of the trade.
+struct source {
+  std::string_view title;
+  std::string_view clause{};
+  std::string_view grade = "seen";
+};
+
+/// What the row of a choice is inside a kernel: row[0], row[1] ... are numbers of the kernel's kind.
+template <class T>
+struct chosen {
+  const choice_table* table;
+  int index;
+  constexpr T operator[](std::size_t c) const {
+    const auto& row = table->rows[static_cast<std::size_t>(index)];
+    return static_cast<T>(literal{row.values[c], table->columns[c].unit, table->columns[c].symbol, row.label});
+  }
+};
+
+/// A relation between arguments that must hold; its breach is an error.
+template <class P>
+struct requirement {
+  P holds;
+  std::string_view text;
+};
+template <class P>
+constexpr requirement<P> requires_that(P p, std::string_view text) {
+  return {p, text};
+}
+/// A relation between arguments outside which the formula is known to be doubtful.
+template <class P>
+struct validity {
+  P holds;
+  std::string_view text;
+};
+template <class P>
+constexpr validity<P> valid_while(P p, std::string_view text) {
+  return {p, text};
+}
+/// Remarks for the description: accuracy, degenerate cases.
+struct remarks {
+  std::string_view accuracy{};
+  std::string_view degenerate{};
+};
+
+namespace detail {
+
+/// A number that fits in the usual range once a slip of unit is undone: the sentence that suggests it, or "".
+inline std::string slip_hint(const argument& a, double x) {
+  if (x == -999.0 || x == -9999.0 || (x >= 9e15 && is_finite(x)))
+    return "; it looks like a code for a missing value: leave the reading out instead";
+  if (!(a.usual.low < a.usual.high)) return {};
+  if (a.unit.celsius && a.usual.contains(x - 273.15))
+    return "; if it was in K, write " + quantity_text(x - 273.15, a.unit.symbol, 6);
+  for (const auto& slip : a.unit.slips)
+    if (a.usual.contains(x * slip.factor))
+      return "; if it was in " + std::string(slip.symbol) + ", write " + quantity_text(x * slip.factor, a.unit.symbol, 6);
+  return {};
+}
+/// "-4 m is below 0 m; ...": one wording for every number that is outside its range.
+inline std::string out_of_range_text(const argument& a, double x) {
+  if (is_nan(x)) return "not a number: leave a reading that was not taken out, or mark it as not measured";
+  std::string text = quantity_text(x, a.unit.symbol);
+  const bool low = x < a.permitted.high;
+  const double bound = low ? a.permitted.low : a.permitted.high;
+  const bool open = low ? a.permitted.low_open : a.permitted.high_open;
+  if (open && x == bound) text += low ? " must be above " : " must be below ";
+  else text += low ? " is below " : " is above ";
+  text += quantity_text(bound, a.unit.symbol);
+  return text + slip_hint(a, x);
+}
+inline std::string keys_text(const choice_table& table) {
+  std::string text;
+  for (const auto& row : table.rows) {
+    if (!text.empty()) text += ", ";
+    text += '"';
+    text += row.key;
+    text += '"';
+  }
+  return text;
+}
+[[noreturn]] inline void throw_unknown_key(std::string_view formula, const argument& a, std::string_view key) {
+  throw range_error(std::string(formula) + ": " + std::string(a.name) + " = \"" + std::string(key) +
+                    "\" is not one of " + keys_text(*a.table));
+}
+}  // namespace detail
+
+}  // namespace v1
+}  // namespace makegood
