@@ -400,6 +400,18 @@ PyObject* method_gradient(PyObject* o, PyObject* list) {
     return py::make_tuple(y, slopes).release().ptr();
   });
 }
+/// _bounds(lower ends, upper ends): a pair.
+PyObject* method_bounds(PyObject* o, PyObject* args) {
+  return guarded([&]() -> PyObject* {
+    PyObject *low = nullptr, *high = nullptr;
+    if (!PyArg_ParseTuple(args, "OO", &low, &high)) throw py::error_already_set();
+    const auto& f = self_of(o)->what->formula;
+    const auto from = plain_numbers(low), to = plain_numbers(high);
+    if (from.size() != f.args.size() || to.size() != f.args.size()) throw range_error("_bounds: one lower and one upper end for each argument");
+    const interval y = f.bounds(f.self, from.data(), to.data());
+    return py::make_tuple(y.low, y.high).release().ptr();
+  });
+}
 PyObject* method_measured(PyObject* o, PyObject* list) {
   return guarded([&] {
     const auto& f = self_of(o)->what->formula;
@@ -465,6 +477,7 @@ PyObject* method_slow(PyObject* o, PyObject* args, PyObject* kwargs) {
 }
 constexpr char name_worked[] = "worked";
 constexpr char name_sensitivities[] = "sensitivities";
+constexpr char name_bounds[] = "bounds";
 template <PyObject* (*F)(PyObject*, PyObject*, PyObject*)>
 PyCFunction with_keywords() {
   return reinterpret_cast<PyCFunction>(reinterpret_cast<void (*)()>(F));
@@ -475,11 +488,14 @@ PyMethodDef methods[] = {
      "worked(...)\n\nThe worked steps for these arguments: symbols, numbers put in, units, result."},
     {"sensitivities", with_keywords<method_slow<name_sensitivities>>(), METH_VARARGS | METH_KEYWORDS,
      "sensitivities(...)\n\nThe exact partial derivatives of the result by each argument, as a dict."},
+    {"bounds", with_keywords<method_slow<name_bounds>>(), METH_VARARGS | METH_KEYWORDS,
+     "bounds(...)\n\nThe lowest and the highest result, as a tuple, while each argument that is given as (low, high) lies anywhere between."},
     {"describe", method_describe, METH_NOARGS, "describe()\n\nEverything the descriptor says, as a dict."},
     {"_ufunc", method_get_ufunc, METH_VARARGS, nullptr},
     {"_work", method_work, METH_O, nullptr},
     {"_gradient", method_gradient, METH_O, nullptr},
     {"_measured", method_measured, METH_O, nullptr},
+    {"_bounds", method_bounds, METH_VARARGS, nullptr},
     {"_judge", method_judge, METH_VARARGS, nullptr},
     {"_run", method_run, METH_VARARGS, nullptr},
     {"_key", method_key, METH_VARARGS, nullptr},

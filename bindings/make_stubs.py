@@ -251,7 +251,7 @@ CLASSES = {
     ),
 }
 # Members that the stub of a class leaves to the stubs of its doors: only a formula has them, a check or a model raises.
-LEFT_TO_THE_DOORS = {"Formula": {"worked", "sensitivities"}}
+LEFT_TO_THE_DOORS = {"Formula": {"worked", "sensitivities", "bounds"}}
 # Documentation that the module itself does not carry.
 DOCS = {"Formula": "A formula, check or model of the catalogue, to be called by its arguments."}
 
@@ -494,7 +494,8 @@ class Subject:
             text += f"    @overload\n{first}  # type: ignore\n{rest}"
         text += "    @overload\n" + definition("__call__", [*arrays, "*", out, where, errors], "npt.NDArray[np.float64]")
         text += definition("worked", doubtful, "Worked")
-        return text + definition("sensitivities", doubtful, "dict[str, float]")
+        text += definition("sensitivities", doubtful, "dict[str, float]")
+        return text + definition("bounds", self.arguments(described, "float | tuple[float, float]"), "tuple[float, float]")
 
     def check(self, name: str, door: Any) -> str:
         d = door.describe()

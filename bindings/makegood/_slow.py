@@ -279,3 +279,33 @@ def worked(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Worked:
 def sensitivities(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> dict[str, float]:
     _, slopes = door._gradient(_plain(door, args, kwargs))
     return {a["name"]: s for a, s in zip(door.describe()["arguments"], slopes) if "one_of" not in a}
+
+
+def bounds(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> tuple[float, float]:
+    if door.kind != "formula":
+        raise TypeError(f"{door.__name__} is a {door.kind}: only a formula has bounds")
+    values = _defaults(door, _bind(door, door.argument_names, args, kwargs))
+    described = door.describe()["arguments"]
+    lows, highs = [], []
+    for i, (a, v) in enumerate(zip(described, values)):
+        if "one_of" in a:
+            if not isinstance(v, str):
+                raise _type_error(door, i, v)
+            ends = (door._key(i, v),) * 2
+        elif isinstance(v, (tuple, list)):
+            if len(v) != 2:
+                raise TypeError(f"{door.__name__}: {a['name']}: bounds are a pair (low, high), not {len(v)} numbers")
+            ends = (v[0], v[1])
+        else:
+            ends = (v, v)
+        low, high = (_numpy_scalar(door, i, end) for end in ends)
+        for end in (low, high):
+            if not _is_scalar(end):
+                raise _type_error(door, i, end)
+        try:
+            lows.append(float(low))
+            highs.append(float(high))
+        except OverflowError:
+            raise _core.RangeError(f"{door.__name__}: {a['name']} is too large a number") from None
+    low, high = door._bounds(lows, highs)
+    return low, high

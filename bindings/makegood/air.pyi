@@ -54,6 +54,11 @@ class _AirflowFromAirChanges(Formula):
         room_volume_m3: float | Measured,
         air_changes_per_h: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        room_volume_m3: float | tuple[float, float],
+        air_changes_per_h: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _AirChangesFromAirflow(Formula):
@@ -82,6 +87,11 @@ class _AirChangesFromAirflow(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> Worked: ...
     def sensitivities(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        flow_l_per_s: float | tuple[float, float],
+        room_volume_m3: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _FlowFromVelocity(Formula):
@@ -104,6 +114,11 @@ class _FlowFromVelocity(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> Worked: ...
     def sensitivities(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        velocity_m_per_s: float | tuple[float, float],
+        area_mm2: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _CheckExtract(Formula):
@@ -180,6 +195,13 @@ class _ReynoldsNumber(Formula):
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        velocity_m_per_s: float | tuple[float, float],
+        diameter_mm: float | tuple[float, float],
+        density_kg_per_m3: float | tuple[float, float],
+        viscosity_pa_s: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _FrictionFactor(Formula):
@@ -208,6 +230,11 @@ class _FrictionFactor(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
     def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        reynolds: float | tuple[float, float],
+        relative_roughness: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _FrictionFactorColebrook(Formula):
@@ -236,6 +263,11 @@ class _FrictionFactorColebrook(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
     def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        reynolds: float | tuple[float, float],
+        relative_roughness: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _FrictionFactorChurchill(Formula):
@@ -264,6 +296,11 @@ class _FrictionFactorChurchill(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
     def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        reynolds: float | tuple[float, float],
+        relative_roughness: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _FrictionFactorSwameeJain(Formula):
@@ -292,6 +329,11 @@ class _FrictionFactorSwameeJain(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
     def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        reynolds: float | tuple[float, float],
+        relative_roughness: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _FrictionFactorHaaland(Formula):
@@ -320,6 +362,11 @@ class _FrictionFactorHaaland(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
     def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        reynolds: float | tuple[float, float],
+        relative_roughness: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _HydraulicDiameter(Formula):
@@ -342,6 +389,11 @@ class _HydraulicDiameter(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, width_mm: float | Measured, height_mm: float | Measured) -> Worked: ...
     def sensitivities(self, width_mm: float | Measured, height_mm: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        width_mm: float | tuple[float, float],
+        height_mm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _EquivalentDiameter(Formula):
@@ -364,6 +416,11 @@ class _EquivalentDiameter(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, width_mm: float | Measured, height_mm: float | Measured) -> Worked: ...
     def sensitivities(self, width_mm: float | Measured, height_mm: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        width_mm: float | tuple[float, float],
+        height_mm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _DuctVelocity(Formula):
@@ -386,6 +443,11 @@ class _DuctVelocity(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> Worked: ...
     def sensitivities(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        flow_l_per_s: float | tuple[float, float],
+        diameter_mm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _DuctVelocityRectangular(Formula):
@@ -431,6 +493,12 @@ class _DuctVelocityRectangular(Formula):
         width_mm: float | Measured,
         height_mm: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        flow_l_per_s: float | tuple[float, float],
+        width_mm: float | tuple[float, float],
+        height_mm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _VelocityPressure(Formula):
@@ -463,6 +531,11 @@ class _VelocityPressure(Formula):
         velocity_m_per_s: float | Measured,
         density_kg_per_m3: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        velocity_m_per_s: float | tuple[float, float],
+        density_kg_per_m3: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _FittingPressureLoss(Formula):
@@ -508,6 +581,12 @@ class _FittingPressureLoss(Formula):
         velocity_m_per_s: float | Measured,
         density_kg_per_m3: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        loss_coefficient: float | tuple[float, float],
+        velocity_m_per_s: float | tuple[float, float],
+        density_kg_per_m3: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _DuctPressureLoss(Formula):
@@ -568,6 +647,15 @@ class _DuctPressureLoss(Formula):
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        flow_l_per_s: float | tuple[float, float],
+        diameter_mm: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+        roughness_mm: float | tuple[float, float],
+        density_kg_per_m3: float | tuple[float, float],
+        viscosity_pa_s: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _DuctPressureLossRectangular(Formula):
@@ -633,6 +721,16 @@ class _DuctPressureLossRectangular(Formula):
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        flow_l_per_s: float | tuple[float, float],
+        width_mm: float | tuple[float, float],
+        height_mm: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+        roughness_mm: float | tuple[float, float],
+        density_kg_per_m3: float | tuple[float, float],
+        viscosity_pa_s: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _FlexibleDuctMultiplier(Formula):
@@ -665,6 +763,11 @@ class _FlexibleDuctMultiplier(Formula):
         compression_percent: float | Measured,
         diameter_mm: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        compression_percent: float | tuple[float, float],
+        diameter_mm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _SaturationPressure(Formula):
@@ -686,6 +789,7 @@ class _SaturationPressure(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
     def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+    def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
 
 @final
 class _SaturationPressureMagnus(Formula):
@@ -707,6 +811,7 @@ class _SaturationPressureMagnus(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
     def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+    def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
 
 @final
 class _SaturationPressureIso13788(Formula):
@@ -728,6 +833,7 @@ class _SaturationPressureIso13788(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
     def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+    def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
 
 @final
 class _VapourPressure(Formula):
@@ -760,6 +866,11 @@ class _VapourPressure(Formula):
         temperature_c: float | Measured,
         relative_humidity_percent: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        relative_humidity_percent: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _DewPoint(Formula):
@@ -792,6 +903,11 @@ class _DewPoint(Formula):
         temperature_c: float | Measured,
         relative_humidity_percent: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        relative_humidity_percent: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _DewPointMagnus(Formula):
@@ -824,6 +940,11 @@ class _DewPointMagnus(Formula):
         temperature_c: float | Measured,
         relative_humidity_percent: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        relative_humidity_percent: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _RelativeHumidity(Formula):
@@ -846,6 +967,11 @@ class _RelativeHumidity(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> Worked: ...
     def sensitivities(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        dew_point_c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _HumidityRatio(Formula):
@@ -878,6 +1004,11 @@ class _HumidityRatio(Formula):
         vapour_pressure_pa: float | Measured,
         pressure_pa: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        vapour_pressure_pa: float | tuple[float, float],
+        pressure_pa: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _AirDensity(Formula):
@@ -923,6 +1054,12 @@ class _AirDensity(Formula):
         relative_humidity_percent: float | Measured,
         pressure_pa: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        relative_humidity_percent: float | tuple[float, float],
+        pressure_pa: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _AirViscosity(Formula):
@@ -944,6 +1081,7 @@ class _AirViscosity(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
     def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+    def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
 
 @final
 class _RequiredExtract(Formula):

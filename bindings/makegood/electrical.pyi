@@ -60,6 +60,12 @@ class _VoltageDrop(Formula):
         current_a: float | Measured,
         length_m: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        drop_mv_per_a_m: float | tuple[float, float],
+        current_a: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _VoltageDropImpedance(Formula):
@@ -120,6 +126,15 @@ class _VoltageDropImpedance(Formula):
         power_factor: float | Measured,
         b: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        resistance_mohm_per_m: float | tuple[float, float],
+        reactance_mohm_per_m: float | tuple[float, float],
+        current_a: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+        power_factor: float | tuple[float, float],
+        b: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _RingVoltageDrop(Formula):
@@ -175,6 +190,14 @@ class _RingVoltageDrop(Formula):
         current_a: float | Measured,
         spur_length_m: float | Measured = 0.0,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        resistance_mohm_per_m: float | tuple[float, float],
+        ring_length_m: float | tuple[float, float],
+        distance_m: float | tuple[float, float],
+        current_a: float | tuple[float, float],
+        spur_length_m: float | tuple[float, float] = 0.0,
+    ) -> tuple[float, float]: ...
 
 @final
 class _OperatingTemperatureFactor(Formula):
@@ -230,6 +253,14 @@ class _OperatingTemperatureFactor(Formula):
         grouping_factor: float | Measured,
         conductor_max_c: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        design_current_a: float | tuple[float, float],
+        tabulated_capacity_a: float | tuple[float, float],
+        ambient_factor: float | tuple[float, float],
+        grouping_factor: float | tuple[float, float],
+        conductor_max_c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _DesignCurrent(Formula):
@@ -275,6 +306,12 @@ class _DesignCurrent(Formula):
         voltage_v: float | Measured,
         power_factor: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        power_w: float | tuple[float, float],
+        voltage_v: float | tuple[float, float],
+        power_factor: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _DesignCurrentThreePhase(Formula):
@@ -320,6 +357,12 @@ class _DesignCurrentThreePhase(Formula):
         voltage_v: float | Measured,
         power_factor: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        power_w: float | tuple[float, float],
+        voltage_v: float | tuple[float, float],
+        power_factor: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _ResistanceAtTemperature(Formula):
@@ -365,6 +408,12 @@ class _ResistanceAtTemperature(Formula):
         temperature_c: float | Measured,
         alpha_per_k: float | Measured = 0.00393,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        resistance_20_mohm_per_m: float | tuple[float, float],
+        temperature_c: float | tuple[float, float],
+        alpha_per_k: float | tuple[float, float] = 0.00393,
+    ) -> tuple[float, float]: ...
 
 @final
 class _LoopResistance(Formula):
@@ -415,6 +464,13 @@ class _LoopResistance(Formula):
         length_m: float | Measured,
         temperature_factor: float | Measured = 1.0,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        line_mohm_per_m: float | tuple[float, float],
+        cpc_mohm_per_m: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+        temperature_factor: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
 
 @final
 class _LengthFromResistance(Formula):
@@ -447,6 +503,11 @@ class _LengthFromResistance(Formula):
         resistance_ohm: float | Measured,
         resistance_mohm_per_m: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        resistance_ohm: float | tuple[float, float],
+        resistance_mohm_per_m: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _CheckVoltageDrop(Formula):
@@ -496,6 +557,12 @@ class _AdiabaticK(Formula):
         initial_c: float | Measured,
         final_c: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        material: _Material,
+        initial_c: float | tuple[float, float],
+        final_c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _AdiabaticKFromConstants(Formula):
@@ -551,6 +618,14 @@ class _AdiabaticKFromConstants(Formula):
         initial_c: float | Measured,
         final_c: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        heat_capacity_j_per_k_mm3: float | tuple[float, float],
+        beta_k: float | tuple[float, float],
+        resistivity_20_ohm_mm: float | tuple[float, float],
+        initial_c: float | tuple[float, float],
+        final_c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _AdiabaticArea(Formula):
@@ -586,6 +661,12 @@ class _AdiabaticArea(Formula):
         time_s: float | Measured,
         k: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        current_a: float | tuple[float, float],
+        time_s: float | tuple[float, float],
+        k: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _AdiabaticAreaFromLetThrough(Formula):
@@ -608,6 +689,11 @@ class _AdiabaticAreaFromLetThrough(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, let_through_a2s: float | Measured, k: float | Measured) -> Worked: ...
     def sensitivities(self, let_through_a2s: float | Measured, k: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        let_through_a2s: float | tuple[float, float],
+        k: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _AdiabaticTime(Formula):
@@ -643,6 +729,12 @@ class _AdiabaticTime(Formula):
         area_mm2: float | Measured,
         k: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        current_a: float | tuple[float, float],
+        area_mm2: float | tuple[float, float],
+        k: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _AdiabaticFinalTemperature(Formula):
@@ -693,6 +785,13 @@ class _AdiabaticFinalTemperature(Formula):
         material: _Material,
         initial_c: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        let_through_a2s: float | tuple[float, float],
+        area_mm2: float | tuple[float, float],
+        material: _Material,
+        initial_c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _AdiabaticWithstand(Formula):
@@ -715,6 +814,7 @@ class _AdiabaticWithstand(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, area_mm2: float | Measured, k: float | Measured) -> Worked: ...
     def sensitivities(self, area_mm2: float | Measured, k: float | Measured) -> dict[str, float]: ...
+    def bounds(self, area_mm2: float | tuple[float, float], k: float | tuple[float, float]) -> tuple[float, float]: ...
 
 @final
 class _FaultEnergy(Formula):
@@ -737,6 +837,11 @@ class _FaultEnergy(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, current_a: float | Measured, time_s: float | Measured) -> Worked: ...
     def sensitivities(self, current_a: float | Measured, time_s: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        current_a: float | tuple[float, float],
+        time_s: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _EarthFaultLoopImpedance(Formula):
@@ -765,6 +870,11 @@ class _EarthFaultLoopImpedance(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> Worked: ...
     def sensitivities(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        external_ohm: float | tuple[float, float],
+        r1_plus_r2_ohm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _MaxEarthFaultLoopImpedance(Formula):
@@ -810,6 +920,12 @@ class _MaxEarthFaultLoopImpedance(Formula):
         minimum_voltage_factor: float | Measured,
         operating_current_a: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        voltage_v: float | tuple[float, float],
+        minimum_voltage_factor: float | tuple[float, float],
+        operating_current_a: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _WarmLoopImpedance(Formula):
@@ -855,6 +971,12 @@ class _WarmLoopImpedance(Formula):
         external_ohm: float | Measured,
         temperature_factor: float | Measured = 1.2,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        cold_loop_impedance_ohm: float | tuple[float, float],
+        external_ohm: float | tuple[float, float],
+        temperature_factor: float | tuple[float, float] = 1.2,
+    ) -> tuple[float, float]: ...
 
 @final
 class _ProspectiveFaultCurrent(Formula):
@@ -877,6 +999,11 @@ class _ProspectiveFaultCurrent(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> Worked: ...
     def sensitivities(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        voltage_v: float | tuple[float, float],
+        impedance_ohm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _CheckAdiabatic(Formula):

@@ -32,6 +32,11 @@ class _ElementResistance(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, power_w: float | Measured, voltage_v: float | Measured) -> Worked: ...
     def sensitivities(self, power_w: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        power_w: float | tuple[float, float],
+        voltage_v: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _ElementPower(Formula):
@@ -54,6 +59,11 @@ class _ElementPower(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> Worked: ...
     def sensitivities(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        resistance_ohm: float | tuple[float, float],
+        voltage_v: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _ElementCurrent(Formula):
@@ -76,6 +86,11 @@ class _ElementCurrent(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, power_w: float | Measured, voltage_v: float | Measured) -> Worked: ...
     def sensitivities(self, power_w: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        power_w: float | tuple[float, float],
+        voltage_v: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _PowerAtVoltage(Formula):
@@ -121,6 +136,12 @@ class _PowerAtVoltage(Formula):
         rated_voltage_v: float | Measured,
         voltage_v: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        rated_power_w: float | tuple[float, float],
+        rated_voltage_v: float | tuple[float, float],
+        voltage_v: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _ParallelElementResistance(Formula):
@@ -166,6 +187,12 @@ class _ParallelElementResistance(Formula):
         voltage_v: float | Measured,
         mats_count: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        power_w: float | tuple[float, float],
+        voltage_v: float | tuple[float, float],
+        mats_count: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _PowerDensity(Formula):
@@ -188,6 +215,11 @@ class _PowerDensity(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, power_w: float | Measured, area_m2: float | Measured) -> Worked: ...
     def sensitivities(self, power_w: float | Measured, area_m2: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        power_w: float | tuple[float, float],
+        area_m2: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _FloorHeatFlux(Formula):
@@ -210,6 +242,11 @@ class _FloorHeatFlux(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, surface_c: float | Measured, room_c: float | Measured) -> Worked: ...
     def sensitivities(self, surface_c: float | Measured, room_c: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        surface_c: float | tuple[float, float],
+        room_c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _FloorSurfaceTemperature(Formula):
@@ -232,6 +269,11 @@ class _FloorSurfaceTemperature(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> Worked: ...
     def sensitivities(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        flux_w_per_m2: float | tuple[float, float],
+        room_c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _CheckElementResistance(Formula):

@@ -62,6 +62,13 @@ class _NtcResistance(Formula):
         reference_c: float | Measured,
         beta_k: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        reference_ohm: float | tuple[float, float],
+        reference_c: float | tuple[float, float],
+        beta_k: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _NtcTemperature(Formula):
@@ -112,6 +119,13 @@ class _NtcTemperature(Formula):
         reference_c: float | Measured,
         beta_k: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        resistance_ohm: float | tuple[float, float],
+        reference_ohm: float | tuple[float, float],
+        reference_c: float | tuple[float, float],
+        beta_k: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _BetaFromTwoPoints(Formula):
@@ -162,6 +176,13 @@ class _BetaFromTwoPoints(Formula):
         temperature_2_c: float | Measured,
         resistance_2_ohm: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        temperature_1_c: float | tuple[float, float],
+        resistance_1_ohm: float | tuple[float, float],
+        temperature_2_c: float | tuple[float, float],
+        resistance_2_ohm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _SteinhartHartTemperature(Formula):
@@ -212,6 +233,13 @@ class _SteinhartHartTemperature(Formula):
         b: float | Measured,
         c: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        resistance_ohm: float | tuple[float, float],
+        a: float | tuple[float, float],
+        b: float | tuple[float, float],
+        c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _SteinhartHartResistance(Formula):
@@ -262,6 +290,13 @@ class _SteinhartHartResistance(Formula):
         b: float | Measured,
         c: float | Measured,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        a: float | tuple[float, float],
+        b: float | tuple[float, float],
+        c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _RtdResistance(Formula):
@@ -284,6 +319,11 @@ class _RtdResistance(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> Worked: ...
     def sensitivities(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        r0_ohm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _RtdTemperature(Formula):
@@ -306,6 +346,11 @@ class _RtdTemperature(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> Worked: ...
     def sensitivities(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        resistance_ohm: float | tuple[float, float],
+        r0_ohm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _RtdTolerance(Formula):
@@ -334,6 +379,11 @@ class _RtdTolerance(Formula):
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> Worked: ...
     def sensitivities(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> dict[str, float]: ...
+    def bounds(
+        self,
+        tolerance_class: _ToleranceClass,
+        temperature_c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
 
 @final
 class _SiliconPtcResistance(Formula):
@@ -384,6 +434,13 @@ class _SiliconPtcResistance(Formula):
         a_per_k: float | Measured = 0.00788,
         b_per_k2: float | Measured = 1.937e-05,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        reference_ohm: float | tuple[float, float],
+        a_per_k: float | tuple[float, float] = 0.00788,
+        b_per_k2: float | tuple[float, float] = 1.937e-05,
+    ) -> tuple[float, float]: ...
 
 @final
 class _SiliconPtcTemperature(Formula):
@@ -434,6 +491,13 @@ class _SiliconPtcTemperature(Formula):
         a_per_k: float | Measured = 0.00788,
         b_per_k2: float | Measured = 1.937e-05,
     ) -> dict[str, float]: ...
+    def bounds(
+        self,
+        resistance_ohm: float | tuple[float, float],
+        reference_ohm: float | tuple[float, float],
+        a_per_k: float | tuple[float, float] = 0.00788,
+        b_per_k2: float | tuple[float, float] = 1.937e-05,
+    ) -> tuple[float, float]: ...
 
 @final
 class _CheckNtcSensor(Formula):

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 #include "document.hpp"
+#include "scalar/interval.hpp"
 #include "verdict.hpp"
 
 namespace makegood {
@@ -26,6 +27,8 @@ struct formula_info {
   std::string (*refusal)(const void*, fault, const double*) = nullptr;
   double (*gradient)(const void*, const double*, double*) = nullptr;
   working (*work)(const void*, const double*) = nullptr;
+  /// Every value while the arguments lie between two ends; throws as a call does.
+  interval (*bounds)(const void*, const double* low, const double* high) = nullptr;
   remark (*doubt)(const void*, const double*) = nullptr;
   /// Element by element over strided arrays: steps in bytes. NaN in gives NaN out. Returns the first element refused, or -1.
   std::ptrdiff_t (*batch)(const void*, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) = nullptr;
@@ -90,6 +93,7 @@ formula_info describe_formula() {
   i.refusal = [](const void* s, fault why, const double* x) { return static_cast<const F*>(s)->refusal(why, x); };
   i.gradient = [](const void* s, const double* x, double* c) { return gradient(*static_cast<const F*>(s), x, c); };
   i.work = [](const void* s, const double* x) { return v1::work(*static_cast<const F*>(s), x); };
+  i.bounds = [](const void* s, const double* low, const double* high) { return v1::bounds(*static_cast<const F*>(s), low, high); };
   i.doubt = [](const void* s, const double* x) { return static_cast<const F*>(s)->trace(x).doubt; };
   i.batch = [](const void* s, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
     (void)s;

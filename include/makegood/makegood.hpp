@@ -8,5 +8,6 @@
 #include "job/assess.hpp"
 #include "registry.hpp"
 #include "rules/all.hpp"
+#include "scalar/interval.hpp"
 #include "sensing/list.hpp"
 #include "version.hpp"
