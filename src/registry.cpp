@@ -2,10 +2,55 @@
 #include <makegood/registry.hpp>
 #include <makegood/rules/all.hpp>
 #include <algorithm>
+#include <cstdlib>
+#include "batch.hpp"
 #include "subjects.hpp"
 
 namespace makegood {
 inline namespace v1 {
+
+// ---- arrays: the best instruction set of this processor, or a lesser one on request ------------------------------------
+
+namespace {
+std::vector<subjects::batch_table> tables() {
+#if defined(MAKEGOOD_BATCH_X86)
+  std::vector<subjects::batch_table> all{subjects::sse2::batches()};
+  __builtin_cpu_init();
+  if (__builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma")) all.push_back(subjects::avx2::batches());
+  if (__builtin_cpu_supports("avx512f") && __builtin_cpu_supports("avx512dq") && __builtin_cpu_supports("avx512bw") && __builtin_cpu_supports("avx512vl"))
+    all.push_back(subjects::avx512::batches());
+  return all;
+#else
+  return {subjects::generic::batches()};
+#endif
+}
+const subjects::batch_table& table_in_use() {
+  static const subjects::batch_table in_use = [] {
+    const auto all = tables();
+    const char* most = std::getenv("MAKEGOOD_INSTRUCTION_SET");
+    for (const auto& t : all)
+      if (most && std::string_view(most) == t.instruction_set) return t;
+    return all.back();
+  }();
+  return in_use;
+}
+}  // namespace
+
+std::string_view instruction_set() { return table_in_use().instruction_set; }
+
+std::vector<std::string_view> instruction_sets() {
+  std::vector<std::string_view> names;
+  for (const auto& t : tables()) names.push_back(t.instruction_set);
+  return names;
+}
+
+decltype(formula_info::batch) batch_of(const entry& e, std::string_view set) {
+  for (const auto& t : tables())
+    if (set == t.instruction_set)
+      for (std::size_t i = 0; i < t.count; ++i)
+        if (t.rows[i].self && t.rows[i].self == e.formula.self) return t.rows[i].run;
+  return nullptr;
+}
 
 std::span<const entry> catalogue() {
   static const std::vector<entry> all = [] {
@@ -14,6 +59,10 @@ std::span<const entry> catalogue() {
     subjects::sensing(a);
     subjects::heating(a);
     subjects::air(a);
+    const auto& t = table_in_use();
+    for (auto& e : a)
+      for (std::size_t i = 0; i < t.count; ++i)
+        if (t.rows[i].self && t.rows[i].self == e.formula.self) e.formula.batch = t.rows[i].run;
     return a;
   }();
   return all;

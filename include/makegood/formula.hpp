@@ -412,6 +412,8 @@ template <class... E>
 struct extras;
 template <>
 struct extras<> {
+  template <class Mask, class... X>
+  static constexpr Mask holds_all(const Mask& so_far, const X&...) { return so_far; }
   template <class... X>
   static constexpr int broken(const X&...) { return -1; }
   template <class... X>
@@ -423,6 +425,9 @@ template <class P, class... E>
 struct extras<requirement<P>, E...> {
   requirement<P> first;
   extras<E...> rest;
+  /// All relations as a mask, for the kinds whose comparison gives one.
+  template <class Mask, class... X>
+  constexpr Mask holds_all(const Mask& so_far, const X&... x) const { return rest.holds_all(so_far & Mask(first.holds(x...)), x...); }
   template <class... X>
   constexpr int broken(const X&... x) const {
     if (!first.holds(x...)) return 0;
@@ -438,6 +443,8 @@ template <class P, class... E>
 struct extras<validity<P>, E...> {
   validity<P> first;
   extras<E...> rest;
+  template <class Mask, class... X>
+  constexpr Mask holds_all(const Mask& so_far, const X&... x) const { return rest.holds_all(so_far, x...); }
   template <class... X>
   constexpr int broken(const X&... x) const { return rest.broken(x...); }
   template <class... X>
@@ -449,6 +456,8 @@ template <class... E>
 struct extras<remarks, E...> {
   remarks first;
   extras<E...> rest;
+  template <class Mask, class... X>
+  constexpr Mask holds_all(const Mask& so_far, const X&... x) const { return rest.holds_all(so_far, x...); }
   template <class... X>
   constexpr int broken(const X&... x) const { return rest.broken(x...); }
   template <class... X>

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
 // Mathematics for formulas: every formula calls these names, for every kind of number.
-// Core: every subject uses it. The standard library stands behind `double`.
+// Core: every subject uses it. Our own functions stand behind `double` as behind arrays.
 #pragma once
 #include <bit>
 #include <cmath>
 #include <cstdint>
 #include <limits>
+#include "scalar/vector_math.hpp"
 
 #if defined(__FINITE_MATH_ONLY__) && __FINITE_MATH_ONLY__ && !defined(MAKEGOOD_ALLOW_FINITE_MATH)
 #error "makegood: this unit is compiled with finite-math flags (-ffast-math). Verdicts find NaN by its bits and stay safe, \
@@ -26,19 +27,23 @@ constexpr bool is_finite(double x) {
 /// The value that stands for "no number": a quiet NaN, built from its bits.
 inline constexpr double no_number = std::bit_cast<double>(std::uint64_t{0x7ff8000000000000ull});
 
-inline double log(double x) { return std::log(x); }
-inline double log10(double x) { return std::log10(x); }
-inline double exp(double x) { return std::exp(x); }
+// Our own functions, the same bits as over arrays, whatever the instruction set (see scalar/vector_math.hpp for the errors).
+#define MAKEGOOD_FUNCTION(name) \
+  inline double name(double x) { return MAKEGOOD_ISA_TAG::vector_math::name(x); }
+MAKEGOOD_FUNCTION(log)
+MAKEGOOD_FUNCTION(log10)
+MAKEGOOD_FUNCTION(log1p)
+MAKEGOOD_FUNCTION(exp)
+MAKEGOOD_FUNCTION(expm1)
+MAKEGOOD_FUNCTION(cbrt)
+MAKEGOOD_FUNCTION(sin)
+MAKEGOOD_FUNCTION(cos)
+MAKEGOOD_FUNCTION(tanh)
+MAKEGOOD_FUNCTION(erf)
+MAKEGOOD_FUNCTION(erfc)
+#undef MAKEGOOD_FUNCTION
+inline double pow(double x, double y) { return MAKEGOOD_ISA_TAG::vector_math::pow(x, y); }
 inline double sqrt(double x) { return std::sqrt(x); }
-inline double cbrt(double x) { return std::cbrt(x); }
-inline double pow(double x, double y) { return std::pow(x, y); }
-inline double sin(double x) { return std::sin(x); }
-inline double cos(double x) { return std::cos(x); }
-inline double tanh(double x) { return std::tanh(x); }
-inline double erf(double x) { return std::erf(x); }
-inline double erfc(double x) { return std::erfc(x); }
-inline double log1p(double x) { return std::log1p(x); }
-inline double expm1(double x) { return std::expm1(x); }
 inline double fabs(double x) { return std::fabs(x); }
 
 /// The branch of a formula: both sides are evaluated, one is taken.
@@ -62,7 +67,7 @@ constexpr auto maximum(const A& a, const B& b) {
 }
 
 /// Standard normal distribution function.
-inline double normal_cdf(double z) { return 0.5 * std::erfc(-z * 0.70710678118654752440); }
+inline double normal_cdf(double z) { return 0.5 * erfc(-z * 0.70710678118654752440); }
 
 }  // namespace v1
 }  // namespace makegood

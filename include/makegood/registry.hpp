@@ -9,6 +9,12 @@ inline namespace v1 {
 
 /// Every entry, subject by subject, in the order of the lists.
 std::span<const entry> catalogue();
+/// The instruction set that arrays are calculated with: the best one here, or the one named by the environment variable
+/// MAKEGOOD_INSTRUCTION_SET (sse2, avx2, avx512). The results are the same bits.
+std::string_view instruction_set();
+/// Those that this processor has, the least first; and a formula's function for one of them (tests and benchmarks).
+std::vector<std::string_view> instruction_sets();
+decltype(formula_info::batch) batch_of(const entry& e, std::string_view set);
 /// "electrical.voltage_drop"; nullptr when there is none.
 const entry* find_entry(std::string_view full_name);
 /// The entry of a formula or check by the object itself: its work is then not compiled a second time.

@@ -14,7 +14,9 @@ namespace detail {
 inline constexpr arg power = arg{"power_w", "P", unit::watt, positive_to(1e7), "power of the element"}.usually(20, 3000);
 inline constexpr arg voltage = arg{"voltage_v", "U", unit::volt, positive_to(1e5), "voltage at the element"}.usually(100, 250);
 /// A count is a whole number.
-constexpr bool is_whole(double x) { return x < 1e9 && static_cast<double>(static_cast<long>(x)) == x; }
+/// Exact for numbers up to 2^50: adding and taking away 1.5 * 2^52 rounds to a whole number.
+template <class T>
+constexpr auto is_whole(const T& x) { return (x + 0x1.8p52) - 0x1.8p52 == x; }
 }  // namespace detail
 
 inline constexpr auto element_resistance = formula(

@@ -57,6 +57,9 @@ struct lanes_mask {
 
   MAKEGOOD_INLINE friend lanes_mask operator&(const lanes_mask& a, const lanes_mask& b) { return lanes_mask(a.v & b.v); }
   MAKEGOOD_INLINE friend lanes_mask operator|(const lanes_mask& a, const lanes_mask& b) { return lanes_mask(a.v | b.v); }
+  // the words of relations between arguments; both sides are evaluated
+  MAKEGOOD_INLINE friend lanes_mask operator&&(const lanes_mask& a, const lanes_mask& b) { return lanes_mask(a.v & b.v); }
+  MAKEGOOD_INLINE friend lanes_mask operator||(const lanes_mask& a, const lanes_mask& b) { return lanes_mask(a.v | b.v); }
   MAKEGOOD_INLINE friend lanes_mask operator!(const lanes_mask& a) { return lanes_mask(~a.v); }
   MAKEGOOD_INLINE friend bool any(const lanes_mask& a) {
     std::int64_t r = 0;

@@ -23,6 +23,7 @@
 #define MAKEGOOD_ISA_NAMESPACE namespace MAKEGOOD_ISA_TAG
 #endif
 #define MAKEGOOD_INLINE [[gnu::always_inline]] inline
+#define MAKEGOOD_LAMBDA_INLINE __attribute__((always_inline))
 
 namespace makegood {
 inline namespace v1 {

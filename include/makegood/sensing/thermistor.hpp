@@ -74,7 +74,7 @@ inline constexpr auto steinhart_hart_temperature = formula(
     },
     requires_that(
         [](auto resistance, auto a, auto b, auto c) {
-          const double x = log(resistance);
+          const auto x = log(resistance);
           return a + b * x + c * cube(x) > 0.0;
         },
         "a + b ln R + c (ln R)³ is above zero: these coefficients belong to another unit of resistance, or to another sensor"),
@@ -96,7 +96,7 @@ inline constexpr auto steinhart_hart_resistance = formula(
     },
     requires_that(
         [](auto t, auto a, auto b, auto c) {
-          const double y = 1.0 / kelvin(t) - a;
+          const auto y = 1.0 / kelvin(t) - a;
           return c >= 0.0 || -6.75 * c * square(y) <= 0.95 * cube(b);
         },
         "with a negative c the curve rises steadily as far as this temperature, and a little further"),

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: MIT
+// Formulas over arrays: the same kernels evaluated with lanes, ranges and relations in the same pass.
+// Included by the batch files alone, once an instruction set; everything here lies in that instruction set's namespace.
+#pragma once
+#include <cstddef>
+#include <utility>
+#include "../formula.hpp"
+#include "lanes.hpp"
+
+namespace makegood {
+inline namespace v1 {
+
+/// A word among arrays: the row is chosen lane by lane.
+template <int W>
+struct chosen<MAKEGOOD_ISA_TAG::lanes<W>> {
+  const choice_table* table;
+  MAKEGOOD_ISA_TAG::lanes<W> index;
+  MAKEGOOD_INLINE MAKEGOOD_ISA_TAG::lanes<W> operator[](std::size_t c) const {
+    MAKEGOOD_ISA_TAG::lanes<W> r;
+    for (int i = 0; i < W; ++i) r.v[i] = table->rows.data()[static_cast<std::size_t>(index.v[i])].values.data()[c];
+    return r;
+  }
+};
+
+MAKEGOOD_ISA_NAMESPACE {
+
+/// A range as a mask. NaN lies in no range.
+template <int W>
+MAKEGOOD_INLINE lanes_mask<W> contained(const range& r, const lanes<W>& x) {
+  const lanes<W> low(r.low), high(r.high);
+  return (r.low_open ? x > low : x >= low) & (r.high_open ? x < high : x <= high);
+}
+template <class F, int W, std::size_t... I, class... X>
+MAKEGOOD_INLINE lanes_mask<W> permitted(const F& f, const lanes_mask<W>& so_far, std::index_sequence<I...>, const X&... x) {
+  lanes_mask<W> ok = so_far;
+  const auto look = [&ok](const argument& a, const auto& y) {
+    if constexpr (requires { y.v; }) ok = ok & contained(a.permitted, y);
+  };
+  (look(f.args[I], x), ...);
+  return f.holds_all(ok, x...);
+}
+
+}  // namespace MAKEGOOD_ISA_TAG
+
+/// A formula inside a formula: its ranges count, lane by lane.
+template <int W>
+struct inner_call<MAKEGOOD_ISA_TAG::lanes<W>> {
+  template <class F, class... X>
+  MAKEGOOD_INLINE static MAKEGOOD_ISA_TAG::lanes<W> run(const F& f, const X&... x) {
+    using K = MAKEGOOD_ISA_TAG::lanes<W>;
+    return f.template with_all<K>(
+        [&f](const auto&... y) MAKEGOOD_LAMBDA_INLINE {
+          const auto ok = MAKEGOOD_ISA_TAG::permitted(f, MAKEGOOD_ISA_TAG::lanes_mask<W>(true), std::make_index_sequence<F::count>{}, y...);
+          return select(ok, f.unchecked(y...), K(no_number));
+        },
+        x...);
+  }
+};
+
+MAKEGOOD_ISA_NAMESPACE {
+
+/// One formula over strided arrays (steps in bytes).
+template <const auto& Item>
+struct batch {
+  using F = std::remove_cvref_t<decltype(Item)>;
+  static constexpr int W = register_lanes;
+  using K = lanes<W>;
+
+  /// NaN in gives NaN out; what is refused gives NaN. Returns the first element refused, or -1.
+  static std::ptrdiff_t run(const void*, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
+    std::ptrdiff_t refused = -1;
+    std::ptrdiff_t k = 0;
+    for (; k + W <= n; k += W) {
+      K x[F::count];
+      for (std::size_t a = 0; a < F::count; ++a) x[a] = load(data[a] + k * steps[a], steps[a]);
+      const int at = block(x, data[F::count] + k * steps[F::count], steps[F::count], W, std::make_index_sequence<F::count>{});
+      if (at >= 0 && refused < 0 && !nan_for_errors) refused = k + at;
+    }
+    if (k < n) {  // the rest, its last element repeated
+      const int left = static_cast<int>(n - k);
+      K x[F::count];
+      for (std::size_t a = 0; a < F::count; ++a)
+        for (int i = 0; i < W; ++i) x[a].v[i] = element(data[a] + (k + (i < left ? i : left - 1)) * steps[a]);
+      const int at = block(x, data[F::count] + k * steps[F::count], steps[F::count], left, std::make_index_sequence<F::count>{});
+      if (at >= 0 && refused < 0 && !nan_for_errors) refused = k + at;
+    }
+    return refused;
+  }
+
+ private:
+  MAKEGOOD_INLINE static double element(const char* p) {
+    double x;
+    __builtin_memcpy(&x, p, sizeof x);
+    return x;
+  }
+  MAKEGOOD_INLINE static K load(const char* p, std::ptrdiff_t step) {
+    if (step == 0) return K(element(p));
+    K r;
+    if (step == sizeof(double)) {
+      __builtin_memcpy(&r.v, p, sizeof r.v);
+    } else {
+      for (int i = 0; i < W; ++i) r.v[i] = element(p + i * step);
+    }
+    return r;
+  }
+  template <std::size_t I>
+  MAKEGOOD_INLINE static auto bound(const K* x) {
+    if constexpr (F::is_choice[I]) return chosen<K>{Item.args[I].table, x[I]};
+    else return x[I];
+  }
+  /// Evaluates W elements, stores `count` of them; the first one refused, or -1.
+  template <std::size_t... I>
+  MAKEGOOD_INLINE static int block(const K* x, char* out, std::ptrdiff_t step, int count, std::index_sequence<I...> all) {
+    lanes_mask<W> there(true);
+    ((there = there & (x[I] == x[I])), ...);
+    // a word that was not measured must still name a row while it is looked up
+    K safe[F::count];
+    ((safe[I] = F::is_choice[I] ? select(there, x[I], K(0.0)) : x[I]), ...);
+    lanes_mask<W> ok = permitted(Item, there, all, bound<I>(safe)...);
+    const K y = static_cast<K>(Item.kernel(bound<I>(safe)...));
+    ok = ok & (y - y == K(0.0));
+    const K r = select(ok, y, K(no_number));
+    if (count == W && step == sizeof(double)) {
+      __builtin_memcpy(out, &r.v, sizeof r.v);
+    } else {
+      for (int i = 0; i < count; ++i) {
+        const double v = r.v[i];
+        __builtin_memcpy(out + i * step, &v, sizeof v);
+      }
+    }
+    const lanes_mask<W> bad = there & !ok;
+    if (any(bad))
+      for (int i = 0; i < count; ++i)
+        if (bad[i]) return i;
+    return -1;
+  }
+};
+
+}  // namespace MAKEGOOD_ISA_TAG
+}  // namespace v1
+}  // namespace makegood

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+// Compiled once for each instruction set, with -DMAKEGOOD_ISA_TAG=<its name>. Nothing here may leave a function without that
+// name in its own: the linker would keep one copy for every processor. tests/batch_symbols.cmake holds it to that.
+#include <makegood/scalar/batch.hpp>
+
+#include <makegood/air/list.hpp>
+#include <makegood/electrical/list.hpp>
+#include <makegood/heating/list.hpp>
+#include <makegood/sensing/list.hpp>
+#include "batch.hpp"
+
+namespace makegood::subjects::MAKEGOOD_ISA_TAG {
+namespace {
+
+template <const auto& Item>
+constexpr batch_row row_of() {
+  if constexpr (requires { Item.kernel; }) return {&Item, &v1::MAKEGOOD_ISA_TAG::batch<Item>::run};
+  else return {nullptr, nullptr};
+}
+template <class... List>
+struct table;
+template <const auto&... A, const auto&... B, const auto&... C, const auto&... D>
+struct table<list<A...>, list<B...>, list<C...>, list<D...>> {
+  static constexpr batch_row rows[] = {row_of<A>()..., row_of<B>()..., row_of<C>()..., row_of<D>()...};
+};
+using all = table<makegood::electrical::entries, makegood::sensing::entries, makegood::heating::entries, makegood::air::entries>;
+
+#define MAKEGOOD_TEXT(x) #x
+#define MAKEGOOD_TEXT_OF(x) MAKEGOOD_TEXT(x)
+
+}  // namespace
+
+batch_table batches() { return {MAKEGOOD_TEXT_OF(MAKEGOOD_ISA_TAG), all::rows, sizeof all::rows / sizeof all::rows[0]}; }
+
+}  // namespace makegood::subjects::MAKEGOOD_ISA_TAG

@@ -1,0 +1,26 @@
+# SPDX-License-Identifier: MIT
+# Every function of an object compiled for one instruction set carries the set's name in its own: one without it would be
+# kept by the linker for every processor. Data (the descriptors) may be shared.
+# cmake -Dnm=... -Dset=avx2 -Dobject=... -P batch_symbols.cmake
+execute_process(COMMAND "${nm}" -C "${object}" OUTPUT_VARIABLE symbols COMMAND_ERROR_IS_FATAL ANY)
+string(REPLACE ";" "," symbols "${symbols}")
+string(REPLACE "[" "(" symbols "${symbols}")
+string(REPLACE "]" ")" symbols "${symbols}")
+string(REPLACE "\n" ";" symbols "${symbols}")
+set(functions 0)
+set(astray "")
+foreach(line IN LISTS symbols)
+  if(line MATCHES "^[0-9a-f]* [WwTi] (.*)$")
+    math(EXPR functions "${functions} + 1")
+    if(NOT line MATCHES "${set}")
+      string(APPEND astray "\n  ${line}")
+    endif()
+  endif()
+endforeach()
+if(astray)
+  message(FATAL_ERROR "functions without the tag ${set}:${astray}")
+endif()
+if(functions EQUAL 0)
+  message(FATAL_ERROR "no function found in ${object}: nothing was looked at")
+endif()
+message(STATUS "${functions} functions, all of ${set}")
