@@ -5,6 +5,7 @@
 PYBIND11_MODULE(_core, m) {
   m.doc() = "makegood: compiled core. Use the package makegood.";
   m.attr("__version__") = MAKEGOOD_VERSION;
+  m.attr("instruction_set") = std::string(makegood::instruction_set());
   makegood::python::add_errors(m);
   makegood::python::add_classes(m);
   makegood::python::add_job(m);

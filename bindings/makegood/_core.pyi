@@ -235,4 +235,5 @@ def rulebooks() -> list[dict[str, str]]:
 def visit_schema() -> dict[str, Any]:
     """JSON Schema (2020-12) of a visit."""
 
+instruction_set: str
 subjects: dict[str, dict[str, Formula]]
