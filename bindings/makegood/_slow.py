@@ -28,6 +28,17 @@ class Result:
         return isinstance(other, Result) and self.__dict__ == other.__dict__
 
 
+_described: dict[Any, list[dict[str, Any]]] = {}
+
+
+def _arguments(door: Any) -> list[dict[str, Any]]:
+    """The arguments as the descriptor says them, kept: an array call must not describe its formula anew."""
+    found = _described.get(door)
+    if found is None:
+        found = _described[door] = door.describe()["arguments"]
+    return found
+
+
 def signature(door: Any) -> Any:
     import inspect
 
@@ -67,7 +78,7 @@ def _bind(door: Any, names: tuple[str, ...], args: tuple[Any, ...], kwargs: dict
 
 
 def _defaults(door: Any, values: list[Any]) -> list[Any]:
-    described = door.describe()["arguments"]
+    described = _arguments(door)
     for i, a in enumerate(described):
         if values[i] is _MISSING:
             if "default" not in a:
@@ -77,7 +88,7 @@ def _defaults(door: Any, values: list[Any]) -> list[Any]:
 
 
 def _type_error(door: Any, i: int, value: Any, what: str | None = None) -> TypeError:
-    a = door.describe()["arguments"][i]
+    a = _arguments(door)[i]
     if "one_of" in a:
         want = "one of " + ", ".join(f'"{w}"' for w in a["one_of"])
     else:
@@ -127,7 +138,7 @@ def call(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
 
 
 def _measured(door: Any, values: list[Any]) -> Any:
-    described = door.describe()["arguments"]
+    described = _arguments(door)
     plain = []
     for i, (a, v) in enumerate(zip(described, values)):
         if "one_of" in a:
@@ -146,7 +157,7 @@ def _measured(door: Any, values: list[Any]) -> Any:
 def _array(door: Any, values: list[Any], ufunc_words: dict[str, Any], errors: str) -> Any:
     import numpy as np
 
-    described = door.describe()["arguments"]
+    described = _arguments(door)
     arrays: list[Any] = []
     mask: Any = None
     for i, (a, v) in enumerate(zip(described, values)):
@@ -218,7 +229,7 @@ def _check(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
 def _model(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
     values = _bind(door, door.argument_names, args, kwargs)
     given = {}
-    for a, v in zip(door.describe()["arguments"], values):
+    for a, v in zip(_arguments(door), values):
         if v is _MISSING:
             if not a["optional"]:
                 raise TypeError(f"{door.__name__}() missing argument '{a['name']}'")
@@ -235,7 +246,7 @@ def _plain(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> list[flo
     plain = []
     for i, v in enumerate(values):
         v = _numpy_scalar(door, i, v)
-        if "one_of" in door.describe()["arguments"][i] and isinstance(v, str):
+        if "one_of" in _arguments(door)[i] and isinstance(v, str):
             plain.append(float(door._key(i, v)))
         elif isinstance(v, _core.Measured):
             plain.append(v.value)
@@ -278,14 +289,14 @@ def worked(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Worked:
 
 def sensitivities(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> dict[str, float]:
     _, slopes = door._gradient(_plain(door, args, kwargs))
-    return {a["name"]: s for a, s in zip(door.describe()["arguments"], slopes) if "one_of" not in a}
+    return {a["name"]: s for a, s in zip(_arguments(door), slopes) if "one_of" not in a}
 
 
 def bounds(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> tuple[float, float]:
     if door.kind != "formula":
         raise TypeError(f"{door.__name__} is a {door.kind}: only a formula has bounds")
     values = _defaults(door, _bind(door, door.argument_names, args, kwargs))
-    described = door.describe()["arguments"]
+    described = _arguments(door)
     lows, highs = [], []
     for i, (a, v) in enumerate(zip(described, values)):
         if "one_of" in a:

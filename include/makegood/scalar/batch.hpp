@@ -68,23 +68,14 @@ struct batch {
 
   /// NaN in gives NaN out; what is refused gives NaN. Returns the first element refused, or -1.
   static std::ptrdiff_t run(const void*, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
-    std::ptrdiff_t refused = -1;
-    std::ptrdiff_t k = 0;
-    for (; k + W <= n; k += W) {
-      K x[F::count];
-      for (std::size_t a = 0; a < F::count; ++a) x[a] = load(data[a] + k * steps[a], steps[a]);
-      const int at = block(x, data[F::count] + k * steps[F::count], steps[F::count], W, std::make_index_sequence<F::count>{});
-      if (at >= 0 && refused < 0 && !nan_for_errors) refused = k + at;
+    lanes_mask<W> refused(false);
+    for (std::ptrdiff_t k = 0; k < n; k += W) refused = refused | one(data, steps, n, k);
+    if (nan_for_errors || !any(refused)) return -1;
+    for (std::ptrdiff_t k = 0;; k += W) {  // which one: looked for only now, so that the loop above stays short
+      const lanes_mask<W> bad = one(data, steps, n, k);
+      for (int i = 0; i < W; ++i)
+        if (bad[i]) return k + i;
     }
-    if (k < n) {  // the rest, its last element repeated
-      const int left = static_cast<int>(n - k);
-      K x[F::count];
-      for (std::size_t a = 0; a < F::count; ++a)
-        for (int i = 0; i < W; ++i) x[a].v[i] = element(data[a] + (k + (i < left ? i : left - 1)) * steps[a]);
-      const int at = block(x, data[F::count] + k * steps[F::count], steps[F::count], left, std::make_index_sequence<F::count>{});
-      if (at >= 0 && refused < 0 && !nan_for_errors) refused = k + at;
-    }
-    return refused;
   }
 
  private:
@@ -108,9 +99,19 @@ struct batch {
     if constexpr (F::is_choice[I]) return chosen<K>{Item.args[I].table, x[I]};
     else return x[I];
   }
-  /// Evaluates W elements, stores `count` of them; the first one refused, or -1.
+  /// Elements k to k + W, or as many as there are (then the last is repeated); which were refused.
+  MAKEGOOD_INLINE static lanes_mask<W> one(char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, std::ptrdiff_t k) {
+    K x[F::count];
+    if (k + W <= n) [[likely]] {
+      for (std::size_t a = 0; a < F::count; ++a) x[a] = load(data[a] + k * steps[a], steps[a]);
+    } else {
+      for (std::size_t a = 0; a < F::count; ++a)
+        for (int i = 0; i < W; ++i) x[a].v[i] = element(data[a] + (k + i < n ? k + i : n - 1) * steps[a]);
+    }
+    return evaluate(x, data[F::count] + k * steps[F::count], steps[F::count], n - k, std::make_index_sequence<F::count>{});
+  }
   template <std::size_t... I>
-  MAKEGOOD_INLINE static int block(const K* x, char* out, std::ptrdiff_t step, int count, std::index_sequence<I...> all) {
+  MAKEGOOD_INLINE static lanes_mask<W> evaluate(const K* x, char* out, std::ptrdiff_t step, std::ptrdiff_t left, std::index_sequence<I...> all) {
     lanes_mask<W> there(true);
     ((there = there & (x[I] == x[I])), ...);
     // a word that was not measured must still name a row while it is looked up
@@ -120,19 +121,15 @@ struct batch {
     const K y = static_cast<K>(Item.kernel(bound<I>(safe)...));
     ok = ok & (y - y == K(0.0));
     const K r = select(ok, y, K(no_number));
-    if (count == W && step == sizeof(double)) {
+    if (left >= W && step == sizeof(double)) [[likely]] {
       __builtin_memcpy(out, &r.v, sizeof r.v);
     } else {
-      for (int i = 0; i < count; ++i) {
+      for (int i = 0; i < W && i < left; ++i) {
         const double v = r.v[i];
         __builtin_memcpy(out + i * step, &v, sizeof v);
       }
     }
-    const lanes_mask<W> bad = there & !ok;
-    if (any(bad))
-      for (int i = 0; i < count; ++i)
-        if (bad[i]) return i;
-    return -1;
+    return there & !ok;
   }
 };
 
