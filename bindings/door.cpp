@@ -274,8 +274,6 @@ std::string signature_text(const entry& e, bool for_python) {
 }
 
 std::string help_text(const entry& e) {
-  const auto d = describe(e);
-  const auto& o = *d.as<document::object>();
   std::string text = std::string(e.summary()) + "\n\n";
   if (e.is == entry::what::model) {
     for (const auto& a : e.model.args) text += "    " + std::string(a.name) + " (" + std::string(a.type) + "): " + std::string(a.text) + "\n";
@@ -301,7 +299,6 @@ std::string help_text(const entry& e) {
     text += "Source: " + std::string(e.from().title) + (e.from().clause.empty() ? "" : ", " + std::string(e.from().clause)) + " (" + std::string(e.from().grade) + ").\n";
   const proof p = proved(e);
   text += p.seen > 0 ? "Held against " + std::to_string(p.seen) + " published values.\n" : "unproved: no published value holds it yet.\n";
-  (void)o;
   return text;
 }
 

@@ -30,7 +30,7 @@ struct formula_info {
   /// Every value while the arguments lie between two ends; throws as a call does.
   interval (*bounds)(const void*, const double* low, const double* high) = nullptr;
   remark (*doubt)(const void*, const double*) = nullptr;
-  /// Element by element over strided arrays: steps in bytes. NaN in gives NaN out. Returns the first element refused, or -1.
+  /// Over strided arrays, set by the registry for the processor at hand (src/batch.cpp): steps in bytes. NaN in gives NaN out. Returns the first element refused, or -1.
   std::ptrdiff_t (*batch)(const void*, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) = nullptr;
 };
 
@@ -95,28 +95,6 @@ formula_info describe_formula() {
   i.work = [](const void* s, const double* x) { return v1::work(*static_cast<const F*>(s), x); };
   i.bounds = [](const void* s, const double* low, const double* high) { return v1::bounds(*static_cast<const F*>(s), low, high); };
   i.doubt = [](const void* s, const double* x) { return static_cast<const F*>(s)->trace(x).doubt; };
-  i.batch = [](const void* s, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
-    (void)s;
-    std::ptrdiff_t refused = -1;
-    for (std::ptrdiff_t k = 0; k < n; ++k) {
-      double x[F::count];
-      bool missing = false;
-      for (std::size_t a = 0; a < F::count; ++a) {
-        x[a] = *reinterpret_cast<const double*>(data[a] + k * steps[a]);
-        missing = missing || is_nan(x[a]);
-      }
-      double y = no_number;
-      if (!missing) {
-        if (!Item.check(x)) y = Item.value(x);
-        if (!is_finite(y)) {
-          y = no_number;
-          if (refused < 0 && !nan_for_errors) refused = k;
-        }
-      }
-      *reinterpret_cast<double*>(data[F::count] + k * steps[F::count]) = y;
-    }
-    return refused;
-  };
   return i;
 }
 }  // namespace detail

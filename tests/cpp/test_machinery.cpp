@@ -7,6 +7,7 @@
 #include <limits>
 #include <makegood/electrical/list.hpp>
 #include <makegood/registry.hpp>
+#include <makegood/rules/all.hpp>
 #include <random>
 
 using namespace makegood;
@@ -87,6 +88,27 @@ TEST_CASE("derivatives are exact, the working ends in the value, the units of th
     }
     CHECK(points >= 30);
   }
+}
+
+TEST_CASE("the working of every check agrees in its units") {
+  const rulebook every = rules::find("bs7671:2018+a2,iec60364,england-adf-2021,common-practice");
+  int looked_at = 0;
+  for (const auto& e : catalogue()) {
+    if (e.is != entry::what::check) continue;
+    CAPTURE(e.full_name());
+    std::vector<given> in;
+    for (const auto& a : e.args()) {
+      if (a.table) in.emplace_back(a.table->rows[0].key);
+      else in.emplace_back(measured::exact(0.5 * (a.usual.low + a.usual.high)));
+    }
+    const verdict v = detail::judge(e.check, in, every);
+    CHECK(v.reason != reason::no_rule_in_book);
+    const auto parts = v.worked();
+    CHECK(parts.size() == 2);
+    for (const auto& w : parts) CHECK(w.dimension_error == "");
+    ++looked_at;
+  }
+  CHECK(looked_at >= 10);
 }
 
 TEST_CASE("hostile numbers are refused with one clear sentence") {
@@ -203,8 +225,8 @@ TEST_CASE("a formula answers in the kind that goes in") {
   CHECK(m.standard_uncertainty() == doctest::Approx(std::hypot(0.2 * 44 * 22 / 1000, 0.1 * 44 * 16 / 1000)));
 }
 
-TEST_CASE("error sources with one name cancel by themselves") {
-  // the same clamp in numerator and denominator, here as current and length: their product doubles, a common gain adds up
+TEST_CASE("error sources with one name add up by themselves") {
+  // in a product a gain common to both factors counts twice, two gains of their own add as squares
   const measured a(16.0, 0.16, "gain"), b(22.0, 0.22, "gain"), c(22.0, 0.22, "other");
   const double together = electrical::voltage_drop(44.0, a, b).standard_uncertainty();
   const double apart = electrical::voltage_drop(44.0, a, c).standard_uncertainty();

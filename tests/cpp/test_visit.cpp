@@ -95,7 +95,7 @@ TEST_CASE("an instrument that states nothing is not exact by silence") {
   CHECK(with(", \"percent\": 1").empty());
 }
 
-TEST_CASE("one meter's gain cancels nothing in a sum and is shared by name") {
+TEST_CASE("what an instrument states reaches the verdict") {
   const std::string text = std::string(head) + R"(, "instruments": [{"id": "tape", "accuracy": [{"reads": "length", "percent": 2}]}],
     "circuits": [{"id": "a", "name": "one", "length_m": {"value": 50, "instrument": "tape"}, "design_current_a": 20, "cable": {"drop_mv_per_a_m": 11}}]})";
   const auto a = job::assess(job::parse_visit(text), rules::bs7671_2018_a2);

@@ -29,7 +29,7 @@ struct instrument_accuracy {
     v("coverage_factor", &instrument_accuracy::coverage_factor, number("coverage factor, where the figures are expanded uncertainties", unit::one, between(0, 10)));
     v("exact", &instrument_accuracy::exact, text("true for numbers that are to be taken without doubt, as in a printed example"));
   }
-  bool says_something() const { return percent > 0 || counts * resolution > 0 || resolution > 0 || limit > 0 || standard_uncertainty > 0; }
+  bool says_something() const { return percent > 0 || resolution > 0 || limit > 0 || standard_uncertainty > 0; }
   accuracy statement() const { return {percent, counts, resolution, limit, standard_uncertainty, coverage_factor}; }
 };
 struct instrument {
