@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The classes: readings, numbers with doubt, rulebooks, verdicts.
 #include <pybind11/stl.h>
+#include <map>
 #include "door.hpp"
 #include <makegood/rules/all.hpp>
 
@@ -10,14 +11,10 @@ using namespace pybind11::literals;
 namespace makegood::python {
 
 namespace {
-const char* state_name(reading::state s) {
-  constexpr const char* names[] = {"value", "above", "below", "no_trip", "not_measured", "pending"};
-  return names[static_cast<std::size_t>(s)];
-}
 document::value reading_document(const reading& r) {
   document::object o;
-  if (r.has_number()) o.set(state_name(r.is), r.number);
-  else o.set("state", state_name(r.is));
+  if (r.has_number()) o.set(std::string(state_text(r.is)), r.number);
+  else o.set("state", state_text(r.is));
   if (!r.instrument.empty()) o.set("instrument", r.instrument);
   if (r.statement) {
     const auto& a = *r.statement;
@@ -120,7 +117,18 @@ given given_from(py::handle h) {
 
 rulebook rulebook_from(py::handle h) {
   if (h.is_none()) return {};
-  if (py::isinstance<py::str>(h)) return rules::find(h.cast<std::string>());
+  if (PyUnicode_Check(h.ptr())) {
+    // composed once: a check names its book with every call (under the interpreter's lock)
+    static std::map<std::string, rulebook, std::less<>> composed;
+    Py_ssize_t size = 0;
+    const char* ids = PyUnicode_AsUTF8AndSize(h.ptr(), &size);
+    if (!ids) throw py::error_already_set();
+    const std::string_view key(ids, static_cast<std::size_t>(size));
+    if (const auto at = composed.find(key); at != composed.end()) return at->second;
+    const rulebook found = rules::find(key);
+    if (composed.size() < 64) composed.emplace(key, found);
+    return found;
+  }
   if (py::isinstance<rulebook>(h)) return h.cast<rulebook>();
   throw py::type_error("rulebook is an id such as \"bs7671:2018+a2\" or a Rulebook, not " + std::string(Py_TYPE(h.ptr())->tp_name));
 }
@@ -186,11 +194,18 @@ void add_classes(py::module_& m) {
       .def_static("no_trip", &reading::no_trip)
       .def_static("not_measured", &reading::not_measured)
       .def_static("pending", &reading::pending)
-      .def_property_readonly("state", [](const reading& r) { return state_name(r.is); })
+      .def_static("_of", [](const std::string& state, double number, std::optional<accuracy> a, std::string instrument) {
+             reading r(number);
+             r.is = state == "above" ? reading::state::above : state == "below" ? reading::state::below : reading::state::value;
+             r.statement = a;
+             r.instrument = std::move(instrument);
+             return r;
+           })
+      .def_property_readonly("state", [](const reading& r) { return state_text(r.is); })
       .def_property_readonly("number", [](const reading& r) { return number_or_none(r.number); })
       .def_readonly("instrument", &reading::instrument)
       .def("__repr__", [](const reading& r) {
-        return "Reading(" + std::string(state_name(r.is)) + (r.has_number() ? " " + number_text(r.number) : "") + ")";
+        return "Reading(" + std::string(state_text(r.is)) + (r.has_number() ? " " + number_text(r.number) : "") + ")";
       });
 
   py::class_<rulebook>(m, "Rulebook", "Limits as data, with edition and clause. Rulebook(\"bs7671:2018+a2,england-adf-2021\")")
@@ -221,47 +236,6 @@ void add_classes(py::module_& m) {
       l.append(py::dict("id"_a = t->id, "title"_a = t->title, "jurisdiction"_a = t->jurisdiction, "edition"_a = t->edition, "date"_a = t->date));
     return l;
   }, "The rulebooks that the library ships.");
-
-  py::class_<verdict>(m, "Verdict", "The outcome of a check: pass, fail or undecided with a reason; value, limit, margin, doubt, source, working.")
-      .def_property_readonly("outcome", [](const verdict& v) { return outcome_text(v.outcome); })
-      .def_property_readonly("reason", [](const verdict& v) { return reason_text(v.reason); })
-      .def_property_readonly("plain", [](const verdict& v) { return is_nan(v.value) ? std::string_view() : outcome_text(v.plain); })
-      .def_readonly("detail", &verdict::detail)
-      .def_property_readonly("value", [](const verdict& v) { return number_or_none(v.value); })
-      .def_property_readonly("limit", [](const verdict& v) { return number_or_none(v.limit()); })
-      .def_property_readonly("lower", [](const verdict& v) { return number_or_none(v.lower); })
-      .def_property_readonly("upper", [](const verdict& v) { return number_or_none(v.upper); })
-      .def_property_readonly("margin", [](const verdict& v) { return number_or_none(v.margin); })
-      .def_property_readonly("probability", [](const verdict& v) { return number_or_none(v.probability); })
-      .def_property_readonly("comparator", [](const verdict& v) { return comparator_text(v.compare); })
-      .def_readonly("standard_uncertainty", &verdict::standard_uncertainty)
-      .def_readonly("expanded_uncertainty", &verdict::expanded_uncertainty)
-      .def_readonly("assumed", &verdict::assumed)
-      .def_readonly("censored", &verdict::censored)
-      .def_readonly("settle", &verdict::settle)
-      .def_readonly("unit", &verdict::unit)
-      .def_readonly("caution", &verdict::caution)
-      .def_readonly("check", &verdict::check)
-      .def_readonly("rulebook", &verdict::rulebook)
-      .def_readonly("overrides", &verdict::overrides)
-      .def_property_readonly("source", [](const verdict& v) {
-        return v.source_title + (v.source_clause.empty() ? "" : ", " + v.source_clause);
-      })
-      .def_readonly("grade", &verdict::source_grade)
-      .def("worked", [](const verdict& v) { return to_python(*to_document(v).as<document::object>()->find("steps")); })
-      .def("to_dict", [](const verdict& v) { return to_python(to_document(v)); })
-      .def("__bool__", [](const verdict&) -> bool {
-        throw py::type_error("a verdict has three outcomes and no truth value: compare .outcome with \"pass\", \"fail\" or \"undecided\"");
-      })
-      .def("__repr__", [](const verdict& v) {
-        std::string text = "Verdict(" + v.check + ": " + std::string(outcome_text(v.outcome));
-        if (v.reason != reason::none) text += ", " + std::string(reason_text(v.reason));
-        const int n = v.digits(5);
-        if (!is_nan(v.value)) text += ", " + quantity_text(v.value, v.unit, n);
-        if (!is_nan(v.lower) && !is_nan(v.upper)) text += " within " + number_text(v.lower, n) + " to " + quantity_text(v.upper, v.unit, n);
-        else if (!is_nan(v.limit())) text += " " + std::string(comparator_text(v.compare)) + " " + quantity_text(v.limit(), v.unit, n);
-        return text + ")";
-      });
 }
 
 }  // namespace makegood::python

@@ -17,7 +17,6 @@ namespace makegood::python {
 namespace {
 
 errors the_errors;
-constexpr std::size_t most_arguments = 12;
 
 struct loop_data {
   const entry* what;
@@ -29,12 +28,17 @@ struct door {
   vectorcallfunc vectorcall;
   const entry* what;
   PyObject* names;        // tuple of interned argument names
+  PyObject* parameters;   // the same; of a check with "rulebook" among them
+  std::size_t book;       // where the rulebook stands
   PyObject* ufuncs[2];    // raising, NaN for errors
   loop_data loops[2];
   const argument* args;
   std::size_t count;
   double (*checked)(const double*);
 };
+
+/// How many threads the array call in hand may use; set around it by makegood._slow.
+thread_local unsigned threads_in_hand = 1;
 
 PyObject* slow_function(const char* name) {
   PyObject* module = PyImport_ImportModule("makegood._slow");
@@ -111,13 +115,13 @@ taken take_other(const door* d, std::size_t i, PyObject* o, double* x) {
 }
 
 /// The position of a keyword among the arguments, or -1.
-inline Py_ssize_t position(const door* d, PyObject* keyword, Py_ssize_t likely) {
-  const Py_ssize_t n = PyTuple_GET_SIZE(d->names);
-  if (likely < n && PyTuple_GET_ITEM(d->names, likely) == keyword) [[likely]] return likely;  // in the order of the descriptor
+inline Py_ssize_t position(PyObject* names, PyObject* keyword, Py_ssize_t likely) {
+  const Py_ssize_t n = PyTuple_GET_SIZE(names);
+  if (likely < n && PyTuple_GET_ITEM(names, likely) == keyword) [[likely]] return likely;  // in the order of the descriptor
   for (Py_ssize_t i = 0; i < n; ++i)
-    if (PyTuple_GET_ITEM(d->names, i) == keyword) return i;
+    if (PyTuple_GET_ITEM(names, i) == keyword) return i;
   for (Py_ssize_t i = 0; i < n; ++i) {
-    const int same = PyObject_RichCompareBool(PyTuple_GET_ITEM(d->names, i), keyword, Py_EQ);
+    const int same = PyObject_RichCompareBool(PyTuple_GET_ITEM(names, i), keyword, Py_EQ);
     if (same != 0) return same > 0 ? i : -2;
   }
   return -1;
@@ -143,6 +147,55 @@ PyObject* call_slow(door* d, PyObject* const* args, std::size_t nargsf, PyObject
   return result;
 }
 
+bool numpy_is_here = false;  // set once the array interface is there
+
+/// Plain numbers and plain arrays of doubles go to the ufunc at once. Null without a Python error: the slow path must look.
+PyObject* call_arrays(door* d, PyObject* const* args, std::size_t nargsf, PyObject* kwnames) {
+  PyObject* const u = d->ufuncs[0];
+  if (!numpy_is_here || !u) return nullptr;
+  const auto n = static_cast<std::size_t>(PyVectorcall_NARGS(nargsf));
+  const std::size_t k = kwnames ? static_cast<std::size_t>(PyTuple_GET_SIZE(kwnames)) : 0;
+  PyObject* in[most_arguments + 1] = {};
+  if (n > d->count) return nullptr;
+  for (std::size_t i = 0; i < n; ++i) in[i] = args[i];
+  for (std::size_t j = 0; j < k; ++j) {
+    const Py_ssize_t p = position(d->names, PyTuple_GET_ITEM(kwnames, static_cast<Py_ssize_t>(j)), static_cast<Py_ssize_t>(n + j));
+    if (p < 0 || in[p]) return nullptr;
+    in[p] = args[n + j];
+  }
+  PyObject* made[most_arguments];  // defaults
+  std::size_t made_count = 0;
+  bool plain = true;
+  for (std::size_t i = 0; i < d->count && plain; ++i) {
+    if (!in[i]) {
+      plain = d->args[i].optional;
+      if (!plain) break;
+      in[i] = made[made_count++] = PyFloat_FromDouble(d->args[i].fallback);
+      plain = in[i] != nullptr;
+    } else if (d->args[i].table) {
+      plain = false;
+    } else if (!PyFloat_CheckExact(in[i]) && !PyLong_CheckExact(in[i])) {
+      plain = PyArray_CheckExact(in[i]) && PyArray_TYPE(reinterpret_cast<PyArrayObject*>(in[i])) == NPY_DOUBLE;
+    }
+  }
+  PyObject* result = plain ? PyObject_Vectorcall(u, in, d->count, nullptr) : nullptr;
+  while (made_count) Py_XDECREF(made[--made_count]);
+  if (!result) {
+    if (PyErr_Occurred() && !PyErr_ExceptionMatches(the_errors.base)) PyErr_Clear();  // shapes: the slow path names them
+    return nullptr;
+  }
+  if (PyFloat_Check(result) && !PyFloat_CheckExact(result)) {
+    PyObject* number = PyFloat_FromDouble(PyFloat_AS_DOUBLE(result));
+    Py_DECREF(result);
+    return number;
+  }
+  return result;
+}
+PyObject* call_other(door* d, PyObject* const* args, std::size_t nargsf, PyObject* kwnames) {
+  PyObject* result = call_arrays(d, args, nargsf, kwnames);
+  return result || PyErr_Occurred() ? result : call_slow(d, args, nargsf, kwnames);
+}
+
 PyObject* call(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObject* kwnames) {
   auto* d = reinterpret_cast<door*>(self);
   if (!d->checked) return call_slow(d, args, nargsf, kwnames);
@@ -157,14 +210,14 @@ PyObject* call(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObje
   for (std::size_t i = 0; i < n; ++i) {
     const taken t = take(d, i, args[i], &x[i]);
     if (t == taken::refused) return nullptr;
-    if (t == taken::other) return call_slow(d, args, nargsf, kwnames);
+    if (t == taken::other) return call_other(d, args, nargsf, kwnames);
     set |= 1u << i;
   }
   if (kwnames) {
     const Py_ssize_t k = PyTuple_GET_SIZE(kwnames);
     for (Py_ssize_t j = 0; j < k; ++j) {
       PyObject* keyword = PyTuple_GET_ITEM(kwnames, j);
-      const Py_ssize_t p = position(d, keyword, static_cast<Py_ssize_t>(n) + j);
+      const Py_ssize_t p = position(d->names, keyword, static_cast<Py_ssize_t>(n) + j);
       if (p == -2) return nullptr;
       if (p < 0) return call_slow(d, args, nargsf, kwnames);  // out=, where=, errors= ... or a misspelt name
       const auto i = static_cast<std::size_t>(p);
@@ -174,7 +227,7 @@ PyObject* call(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObje
       }
       const taken t = take(d, i, args[n + static_cast<std::size_t>(j)], &x[i]);
       if (t == taken::refused) return nullptr;
-      if (t == taken::other) return call_slow(d, args, nargsf, kwnames);
+      if (t == taken::other) return call_other(d, args, nargsf, kwnames);
       set |= 1u << i;
     }
   }
@@ -195,12 +248,95 @@ PyObject* call(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObje
   return raise_fault(d, bad ? bad : fault{fault::what::no_result, -1}, x);
 }
 
+/// Runs C++ that may throw, and turns what it throws into a Python error.
+template <class F>
+auto guarded(F f) -> decltype(f()) {
+  try {
+    return f();
+  } catch (py::error_already_set& e) {
+    e.restore();
+  } catch (const range_error& e) {
+    PyErr_SetString(the_errors.range, e.what());
+  } catch (const relation_error& e) {
+    PyErr_SetString(the_errors.relation, e.what());
+  } catch (const document_error& e) {
+    PyErr_SetString(the_errors.document, e.what());
+  } catch (const rule_error& e) {
+    PyErr_SetString(the_errors.rule, e.what());
+  } catch (const convergence_error& e) {
+    PyErr_SetString(the_errors.convergence, e.what());
+  } catch (const py::type_error& e) {
+    PyErr_SetString(PyExc_TypeError, e.what());
+  } catch (const std::bad_alloc&) {
+    PyErr_NoMemory();
+  } catch (const std::exception& e) {
+    PyErr_SetString(the_errors.base, e.what());
+  }
+  return {};
+}
+
+// ---- checks ---------------------------------------------------------------------------------------------------------
+
+/// A check of one row: numbers, words, readings; anything else (arrays, other words of the call) is the slow path's.
+PyObject* call_check(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObject* kwnames) {
+  auto* d = reinterpret_cast<door*>(self);
+  const auto n = static_cast<std::size_t>(PyVectorcall_NARGS(nargsf));
+  const std::size_t k = kwnames ? static_cast<std::size_t>(PyTuple_GET_SIZE(kwnames)) : 0;
+  PyObject* in[most_arguments + 1] = {};
+  if (n > d->count + 1) return call_slow(d, args, nargsf, kwnames);
+  for (std::size_t i = 0; i < n; ++i) in[i] = args[i];
+  for (std::size_t j = 0; j < k; ++j) {
+    const Py_ssize_t p = position(d->parameters, PyTuple_GET_ITEM(kwnames, static_cast<Py_ssize_t>(j)), static_cast<Py_ssize_t>(n + j));
+    if (p == -2) return nullptr;
+    if (p < 0 || in[p]) return call_slow(d, args, nargsf, kwnames);
+    in[p] = args[n + j];
+  }
+  const check_info& c = d->what->check;
+  for (std::size_t i = 0; i <= d->count; ++i) {
+    PyObject* const o = in[i];
+    if (i == d->book) {
+      if (!o && !c.limit_id.empty()) return call_slow(d, args, nargsf, kwnames);
+      continue;
+    }
+    if (!o) {
+      if (!d->args[i < d->book ? i : i - 1].optional) return call_slow(d, args, nargsf, kwnames);
+    } else if (!PyFloat_Check(o) && !(PyLong_Check(o) && !PyBool_Check(o)) && !PyUnicode_Check(o) && o != Py_None && !PyDict_Check(o) &&
+               !py::isinstance<measured>(o) && !py::isinstance<reading>(o)) {
+      return call_slow(d, args, nargsf, kwnames);
+    }
+  }
+  return guarded([&]() -> PyObject* {
+    std::vector<given> list;
+    list.reserve(d->count);
+    for (std::size_t i = 0; i <= d->count; ++i) {
+      if (i == d->book) continue;
+      PyObject* const o = in[i];
+      const argument& a = d->args[i < d->book ? i : i - 1];
+      if (!o) {
+        if (a.table) list.emplace_back(a.table->rows[static_cast<std::size_t>(a.fallback)].key);
+        else list.emplace_back(measured::exact(a.fallback));
+      } else if (PyFloat_Check(o)) {
+        list.emplace_back(PyFloat_AS_DOUBLE(o));
+      } else {
+        list.push_back(given_from(o));
+      }
+    }
+    verdict v;
+    const rulebook rules_ = in[d->book] ? rulebook_from(in[d->book]) : rulebook();
+    if (const auto why = detail::try_judge(c, list, rules_, v)) {
+      PyErr_SetString(why.kind == detail::refusal::what::relation ? the_errors.relation : the_errors.range, why.text.c_str());
+      return nullptr;
+    }
+    return verdict_to_python(v);
+  });
+}
+
 // ---- ufunc ----------------------------------------------------------------------------------------------------------
 
 void loop(char** data, const npy_intp* dimensions, const npy_intp* steps, void* extra) {
   const auto* l = static_cast<const loop_data*>(extra);
   const auto& info = l->what->formula;
-  const npy_intp refused = info.batch(info.self, data, steps, dimensions[0], l->nan_for_errors);
+  const npy_intp refused = batch_rows(info, data, steps, dimensions[0], {threads_in_hand, l->nan_for_errors});
   std::feclearexcept(FE_ALL_EXCEPT);  // a row that was not measured is no floating-point event
   if (refused >= 0) {
     NPY_ALLOW_C_API_DEF
@@ -223,7 +359,7 @@ bool import_numpy() {
   static bool done = false;
   if (done) return true;
   if (_import_array() < 0 || _import_umath() < 0) return false;
-  done = true;
+  done = numpy_is_here = true;
   return true;
 }
 
@@ -327,31 +463,6 @@ PyObject* repr(PyObject* o) {
                  std::string(e.subject) + "." + signature_text(e, false) + ">");
 }
 
-/// Runs C++ that may throw, and turns what it throws into a Python error.
-template <class F>
-PyObject* guarded(F f) {
-  try {
-    return f();
-  } catch (py::error_already_set& e) {
-    e.restore();
-  } catch (const range_error& e) {
-    PyErr_SetString(the_errors.range, e.what());
-  } catch (const relation_error& e) {
-    PyErr_SetString(the_errors.relation, e.what());
-  } catch (const document_error& e) {
-    PyErr_SetString(the_errors.document, e.what());
-  } catch (const rule_error& e) {
-    PyErr_SetString(the_errors.rule, e.what());
-  } catch (const convergence_error& e) {
-    PyErr_SetString(the_errors.convergence, e.what());
-  } catch (const std::bad_alloc&) {
-    PyErr_NoMemory();
-  } catch (const std::exception& e) {
-    PyErr_SetString(the_errors.base, e.what());
-  }
-  return nullptr;
-}
-
 PyObject* method_describe(PyObject* o, PyObject*) {
   return guarded([&] { return to_python(describe(*self_of(o)->what)).release().ptr(); });
 }
@@ -433,8 +544,37 @@ PyObject* method_judge(PyObject* o, PyObject* args) {
     const auto& e = *self_of(o)->what;
     std::vector<given> in;
     for (auto item : py::reinterpret_borrow<py::sequence>(list)) in.push_back(given_from(item));
-    return py::cast(detail::judge(e.check, in, rulebook_from(book))).release().ptr();
+    return verdict_to_python(detail::judge(e.check, in, rulebook_from(book)));
   });
+}
+/// _judge_rows(list of arguments: one, or a tuple of columns; rulebook; threads; NaN for errors)
+PyObject* method_judge_rows(PyObject* o, PyObject* args) {
+  return guarded([&]() -> PyObject* {
+    PyObject *list = nullptr, *book = nullptr;
+    unsigned threads = 1;
+    int nan_for_errors = 0;
+    if (!PyArg_ParseTuple(args, "OOIp", &list, &book, &threads, &nan_for_errors)) throw py::error_already_set();
+    return judge_rows_from(*self_of(o)->what, list, book, threads, nan_for_errors != 0).release().ptr();
+  });
+}
+/// _slopes(list of columns; rows; threads; NaN for errors)
+PyObject* method_slopes(PyObject* o, PyObject* args) {
+  return guarded([&]() -> PyObject* {
+    PyObject* list = nullptr;
+    Py_ssize_t rows = 0;
+    unsigned threads = 1;
+    int nan_for_errors = 0;
+    if (!PyArg_ParseTuple(args, "OnIp", &list, &rows, &threads, &nan_for_errors)) throw py::error_already_set();
+    return slopes_from(*self_of(o)->what, list, static_cast<std::size_t>(rows), threads, nan_for_errors != 0).release().ptr();
+  });
+}
+/// _threads(n): how many the array calls of this thread may use from now on; returns how many it was.
+PyObject* method_threads(PyObject*, PyObject* args) {
+  unsigned threads = 1;
+  if (!PyArg_ParseTuple(args, "I", &threads)) return nullptr;
+  const unsigned before = threads_in_hand;
+  threads_in_hand = threads;
+  return PyLong_FromUnsignedLong(before);
 }
 /// _run(dict of arguments, rulebook): a dict, a number or a Verdict.
 PyObject* method_run(PyObject* o, PyObject* args) {
@@ -445,7 +585,7 @@ PyObject* method_run(PyObject* o, PyObject* args) {
     const auto& fields = *d.as<document::object>();
     const auto& m = self_of(o)->what->model;
     const rulebook rules_ = rulebook_from(book);
-    if (m.judge) return py::cast(m.judge(fields, rules_)).release().ptr();
+    if (m.judge) return verdict_to_python(m.judge(fields, rules_));
     return to_python(m.run(fields, rules_)).release().ptr();
   });
 }
@@ -494,6 +634,9 @@ PyMethodDef methods[] = {
     {"_measured", method_measured, METH_O, nullptr},
     {"_bounds", method_bounds, METH_VARARGS, nullptr},
     {"_judge", method_judge, METH_VARARGS, nullptr},
+    {"_judge_rows", method_judge_rows, METH_VARARGS, nullptr},
+    {"_slopes", method_slopes, METH_VARARGS, nullptr},
+    {"_threads", method_threads, METH_VARARGS, nullptr},
     {"_run", method_run, METH_VARARGS, nullptr},
     {"_key", method_key, METH_VARARGS, nullptr},
     {nullptr, nullptr, 0, nullptr}};
@@ -516,6 +659,7 @@ void dealloc(PyObject* o) {
   auto* d = self_of(o);
   PyTypeObject* type = Py_TYPE(o);
   Py_XDECREF(d->names);
+  Py_XDECREF(d->parameters);
   Py_XDECREF(d->ufuncs[0]);
   Py_XDECREF(d->ufuncs[1]);
   type->tp_free(o);
@@ -597,7 +741,7 @@ void add_doors(py::module_& m) {
   for (const auto& e : catalogue()) {
     auto* d = reinterpret_cast<door*>(PyType_GenericAlloc(reinterpret_cast<PyTypeObject*>(type), 0));
     if (!d) throw py::error_already_set();
-    d->vectorcall = call;
+    d->vectorcall = e.is == entry::what::check ? call_check : call;
     d->what = &e;
     d->ufuncs[0] = d->ufuncs[1] = nullptr;
     d->args = e.args().data();
@@ -608,6 +752,16 @@ void add_doors(py::module_& m) {
     for (std::size_t i = 0; i < n; ++i) {
       const std::string name(e.is == entry::what::model ? e.model.args[i].name : e.args()[i].name);
       PyTuple_SET_ITEM(d->names, static_cast<Py_ssize_t>(i), PyUnicode_InternFromString(name.c_str()));
+    }
+    d->parameters = Py_NewRef(d->names);
+    d->book = n;
+    if (e.is == entry::what::check) {
+      d->book = e.required();
+      PyObject* all = PyTuple_New(static_cast<Py_ssize_t>(n + 1));
+      if (!all) throw py::error_already_set();
+      for (std::size_t i = 0; i <= n; ++i)
+        PyTuple_SET_ITEM(all, static_cast<Py_ssize_t>(i), i == d->book ? PyUnicode_InternFromString("rulebook") : Py_NewRef(PyTuple_GET_ITEM(d->names, static_cast<Py_ssize_t>(i < d->book ? i : i - 1))));
+      Py_SETREF(d->parameters, all);
     }
     const py::str subject{std::string(e.subject)};
     if (!subjects.contains(subject)) subjects[subject] = py::dict();

@@ -22,7 +22,7 @@ void add_job(py::module_& m) {
       .def_readonly("question", &job::finding::question)
       .def_readonly("plain", &job::finding::plain)
       .def_readonly("next", &job::finding::next)
-      .def_readonly("verdict", &job::finding::verdict)
+      .def_property_readonly("verdict", [](const job::finding& f) { return verdict(f.verdict); })
       .def("__repr__", [](const job::finding& f) { return "<makegood finding " + f.path + ": " + f.plain + ">"; });
   py::class_<job::assessment>(m, "Assessment", "The findings of a visit under a rulebook.")
       .def_readonly("title", &job::assessment::title)

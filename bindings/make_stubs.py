@@ -38,12 +38,16 @@ from typing import Any, Literal, NoReturn, TypeAlias, final
 import numpy as np
 import numpy.typing as npt
 
+from ._rows import Readings
+
 __version__: str
 
 # What a formula takes for an array: of numbers, never of texts.
 _Array: TypeAlias = npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | Sequence[float] | Sequence[Sequence[float]]
 # What a check takes: a number, one with doubt, a reading, or None where nothing was measured.
 _Given: TypeAlias = float | Measured | Reading | None
+# What a check over rows takes: columns of readings. A list may hold readings and None.
+_Rows: TypeAlias = _Array | Readings | Sequence[float | Reading | None] | npt.NDArray[np.object_]
 _Outcome: TypeAlias = Literal["pass", "fail", "undecided"]
 '''
 
@@ -261,7 +265,14 @@ def assess(visit: Visit, *, rules: str | Rulebook) -> Assessment: ...
 def rulebooks() -> list[dict[str, str]]: ...
 def visit_schema() -> dict[str, Any]: ...
 '''
-CORE_VARIABLES = {"instruction_set": "str", "subjects": "dict[str, dict[str, Formula]]"}
+CORE_VARIABLES = {
+    "instruction_set": "str",
+    "subjects": "dict[str, dict[str, Formula]]",
+    "outcomes": "tuple[str, ...]",
+    "reasons": "tuple[str, ...]",
+    "states": "tuple[str, ...]",
+}
+ROWS_CLASSES = ("Readings", "Verdicts")  # of _rows.py
 
 # ----------------------------------------------------------------------------------------------------- the whole package
 
@@ -283,6 +294,77 @@ class Worked:
     value: float
     unit: str
     def __init__(self, fields: dict[str, Any]) -> None: ...
+'''
+
+ROWS = '''\
+from collections.abc import Iterator, Sequence
+from typing import Any, ClassVar, Literal, NoReturn, TypeAlias
+
+import numpy as np
+import numpy.typing as npt
+
+from ._core import Accuracy, Reading, Verdict
+
+_Numbers: TypeAlias = npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | Sequence[float]
+_Column: TypeAlias = npt.NDArray[np.float64]
+_Codes: TypeAlias = npt.NDArray[np.int8]
+_Mask: TypeAlias = npt.NDArray[np.bool_]
+
+class Readings:
+    """One argument of a check over many rows, with what is known of the instrument."""
+
+    values: _Column
+    states: _Codes | None
+    standard_uncertainty: _Column | None
+    accuracy: Accuracy | None
+    instrument: str
+    exact: bool
+    def __init__(
+        self,
+        values: _Numbers | Sequence[float | Reading | None] | npt.NDArray[np.object_],
+        *,
+        states: Sequence[str] | Sequence[int] | npt.NDArray[np.str_] | npt.NDArray[np.integer[Any]] | None = None,
+        standard_uncertainty: float | _Numbers | None = None,
+        accuracy: Accuracy | None = None,
+        instrument: str = "",
+        exact: bool = False,
+    ) -> None: ...
+
+class Verdicts:
+    """The outcomes of a check over many rows, in columns; v[i] is the Verdict of one row, with its words and worked steps."""
+
+    outcomes: ClassVar[tuple[str, ...]]
+    reasons: ClassVar[tuple[str, ...]]
+    shape: tuple[int, ...]
+    assumed: bool
+    outcome: _Codes
+    reason: _Codes
+    plain: _Codes
+    value: _Column
+    lower: _Column
+    upper: _Column
+    margin: _Column
+    standard_uncertainty: _Column
+    probability: _Column
+    @property
+    def check(self) -> str: ...
+    @property
+    def limit(self) -> _Column: ...
+    @property
+    def expanded_uncertainty(self) -> _Column: ...
+    @property
+    def passed(self) -> _Mask: ...
+    @property
+    def failed(self) -> _Mask: ...
+    @property
+    def undecided(self) -> _Mask: ...
+    def words(self, column: Literal["outcome", "reason", "plain"]) -> npt.NDArray[np.str_]: ...
+    def count(self) -> dict[str, int]: ...
+    def to_dict(self) -> dict[str, npt.NDArray[Any]]: ...
+    def __len__(self) -> int: ...
+    def __bool__(self) -> NoReturn: ...
+    def __getitem__(self, index: int | tuple[int, ...]) -> Verdict: ...
+    def __iter__(self) -> Iterator[Verdict]: ...
 '''
 
 INIT_FUNCTIONS = '''
@@ -410,13 +492,14 @@ def init_stub(package: Any) -> str:
     if lost:
         raise Behind(f"{', '.join(sorted(lost))} is not in __all__ any more: take it out of INIT_FUNCTIONS of make_stubs.py")
     modules = [n for n in names if n in SUBJECTS]
-    from_core = [n for n in names if n not in functions and n not in SUBJECTS]
+    from_core = [n for n in names if n not in functions and n not in SUBJECTS and n not in ROWS_CLASSES]
     for n in from_core:
         if not hasattr(package._core, n):
             raise Behind(f"makegood.{n} is new: write it into INIT_FUNCTIONS of make_stubs.py")
     text = HEAD + "import os\nfrom typing import Any, Literal\n\n"
     text += "".join(f"from . import {n} as {n}\n" for n in modules)
     text += "from ._core import (\n" + "".join(f"    {n} as {n},\n" for n in from_core) + ")\n\n"
+    text += "".join(f"from ._rows import {n} as {n}\n" for n in ROWS_CLASSES) + "\n"
     text += functions_text(package, INIT_FUNCTIONS, signature=True)
     return text + "\n__all__ = [\n" + "".join(f'    "{n}",\n' for n in names) + "]\n"
 
@@ -472,7 +555,7 @@ class Subject:
     def formula(self, name: str, door: Any) -> str:
         d = door.describe()
         described = d["arguments"]
-        taken = {a["name"] for a in described} & {"out", "where", "errors"}
+        taken = {a["name"] for a in described} & {"out", "where", "errors", "threads"}
         if taken:
             raise Behind(f"{self.name}.{name}: an argument is called {', '.join(taken)}, as one of the keywords of arrays")
         errors = 'errors: Literal["raise", "nan"] = "raise"'
@@ -481,6 +564,7 @@ class Subject:
         words = "{0} | Sequence[{0}] | npt.NDArray[np.str_] | npt.NDArray[np.object_]"
         arrays = self.arguments(described, "float | _Array", words)
         out = "out: npt.NDArray[np.float64] | None = None"
+        threads = "threads: int = 1"
         where = "where: bool | npt.NDArray[np.bool_] = True"
         self.used |= {"Literal", "Sequence", "Measured", "Worked", "_Array", "overload", "np", "npt"}
         # A plain number is among what the later overloads take, and they return something else: the first that fits is
@@ -492,22 +576,31 @@ class Subject:
         ):
             first, rest = method.split("\n", 1)
             text += f"    @overload\n{first}  # type: ignore\n{rest}"
-        text += "    @overload\n" + definition("__call__", [*arrays, "*", out, where, errors], "npt.NDArray[np.float64]")
+        text += "    @overload\n" + definition("__call__", [*arrays, "*", out, where, errors, threads], "npt.NDArray[np.float64]")
         text += definition("worked", doubtful, "Worked")
-        text += definition("sensitivities", doubtful, "dict[str, float]")
+        first, rest = definition("sensitivities", doubtful, "dict[str, float]").split("\n", 1)
+        text += f"    @overload\n{first}  # type: ignore\n{rest}"
+        text += "    @overload\n" + definition("sensitivities", [*arrays, "*", errors, threads], "dict[str, npt.NDArray[np.float64]]")
         return text + definition("bounds", self.arguments(described, "float | tuple[float, float]"), "tuple[float, float]")
 
     def check(self, name: str, door: Any) -> str:
         d = door.describe()
-        self.used |= {"_Given", "Verdict", "Rulebook"}
+        self.used |= {"_Given", "_Rows", "Verdict", "Verdicts", "Rulebook", "Literal", "Sequence", "overload", "np", "npt"}
         by_name = {a["name"]: a for a in d["arguments"]}
-        arguments = []
+        words = "{0} | Sequence[{0}] | npt.NDArray[np.str_] | npt.NDArray[np.object_]"
+        one: list[str] = []
+        rows: list[str] = []
         for p in inspect.signature(door).parameters.values():
             if p.name == "rulebook" and p.name not in by_name:
-                arguments.append("rulebook: str | Rulebook" + (" | None = None" if p.default is None else ""))
+                book = "rulebook: str | Rulebook" + (" | None = None" if p.default is None else "")
+                one.append(book)
+                rows.append(book)
             else:
-                arguments += self.arguments([by_name[p.name]], "_Given")
-        return definition("__call__", arguments, "Verdict", document=d["summary"])
+                one += self.arguments([by_name[p.name]], "_Given")
+                rows += self.arguments([by_name[p.name]], "_Given | _Rows", words)
+        how = ["*", 'errors: Literal["raise", "nan"] = "raise"', "threads: int = 1"]
+        first, rest = definition("__call__", one, "Verdict", document=d["summary"]).split("\n", 1)
+        return f"    @overload\n{first}  # type: ignore\n{rest}    @overload\n" + definition("__call__", [*rows, *how], "Verdicts")
 
     def model(self, name: str, door: Any) -> str:
         d = door.describe()
@@ -539,13 +632,14 @@ class Subject:
         typing = {"Final", "final"} | (self.used & {"Any", "Literal", "overload"})
         if aliases:
             typing |= {"Literal", "TypeAlias"}
-        core = sorted({"Formula"} | (self.used & {"Measured", "Reading", "Rulebook", "Verdict", "_Array", "_Given"}))
+        core = sorted({"Formula"} | (self.used & {"Measured", "Reading", "Rulebook", "Verdict", "_Array", "_Given", "_Rows"}))
         slow = sorted(self.used & {"Result", "Worked"})
         text = HEAD + f'"""{document}"""\n\n'
         text += "from collections.abc import Sequence\n" if "Sequence" in self.used else ""
         text += f"from typing import {', '.join(sorted(sorted(typing), key=str.lower))}\n\n"
         text += "import numpy as np\nimport numpy.typing as npt\n\n" if "np" in self.used else ""
         text += f"from ._core import {', '.join(core)}\n"
+        text += "from ._rows import Verdicts\n" if "Verdicts" in self.used else ""
         text += f"from ._slow import {', '.join(slow)}\n" if slow else ""
         text += f"\n{aliases}" if aliases else ""
         text += "\n" + "\n".join(classes) + "\n" + "".join(variables)
@@ -560,7 +654,7 @@ def stubs(package: Any) -> dict[str, str]:
     core = package._core
     if set(core.subjects) != set(SUBJECTS):
         raise Behind(f"the subjects are {', '.join(core.subjects)}: write them into SUBJECTS of make_stubs.py")
-    files = {"_core.pyi": core_stub(core), "_slow.pyi": HEAD + SLOW, "__init__.pyi": init_stub(package)}
+    files = {"_core.pyi": core_stub(core), "_slow.pyi": HEAD + SLOW, "_rows.pyi": HEAD + ROWS, "__init__.pyi": init_stub(package)}
     for name in SUBJECTS:
         files[f"{name}.pyi"] = Subject(name, core.subjects[name]).stub(first_line(getattr(package, name).__doc__))
     return files

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Compiled once for each instruction set, with -DMAKEGOOD_ISA_TAG=<its name>. Nothing here may leave a function without that
 // name in its own: the linker would keep one copy for every processor. tests/batch_symbols.cmake holds it to that.
-#include <makegood/scalar/batch.hpp>
+#include <makegood/scalar/batch_check.hpp>
 
 #include <makegood/air/list.hpp>
 #include <makegood/electrical/list.hpp>
@@ -14,8 +14,10 @@ namespace {
 
 template <const auto& Item>
 constexpr batch_row row_of() {
-  if constexpr (requires { Item.kernel; }) return {&Item, &v1::MAKEGOOD_ISA_TAG::batch<Item>::run};
-  else return {nullptr, nullptr};
+  using T = std::remove_cvref_t<decltype(Item)>;
+  if constexpr (requires { Item.kernel; }) return {&Item, &v1::MAKEGOOD_ISA_TAG::batch<Item>::run, &v1::MAKEGOOD_ISA_TAG::batch_slopes<Item>::run, nullptr};
+  else if constexpr (requires { T::is_check; }) return {&Item, nullptr, nullptr, &v1::MAKEGOOD_ISA_TAG::batch_check<Item>::run};
+  else return {nullptr, nullptr, nullptr, nullptr};
 }
 template <class... List>
 struct table;

@@ -3,13 +3,22 @@
 #pragma once
 #include <cstddef>
 
+namespace makegood::inline v1 {
+struct slope_columns;
+struct check_columns;
+}  // namespace makegood::inline v1
+
 namespace makegood::subjects {
 
 using batch_function = std::ptrdiff_t (*)(const void*, char**, const std::ptrdiff_t*, std::ptrdiff_t, bool);
-/// Which formula (by its address), and its function.
+using slopes_function = std::ptrdiff_t (*)(const slope_columns&, std::size_t, std::size_t);
+using check_function = std::ptrdiff_t (*)(const check_columns&, std::size_t, std::size_t);
+/// Which item of a list (by its address), and its functions.
 struct batch_row {
-  const void* self;
+  const void* item;
   batch_function run;
+  slopes_function slopes;
+  check_function check;
 };
 struct batch_table {
   const char* instruction_set;

@@ -139,8 +139,8 @@ struct wording {
 
 std::string limit_words(const verdict& v) {
   const int n = v.digits();
-  if (!is_nan(v.lower) && !is_nan(v.upper)) return fmt::format("{} to {}", quantity_text(v.lower, v.unit, n), quantity_text(v.upper, v.unit, n));
-  return quantity_text(v.limit(), v.unit, n);
+  if (!is_nan(v.lower) && !is_nan(v.upper)) return fmt::format("{} to {}", quantity_text(v.lower, v.unit(), n), quantity_text(v.upper, v.unit(), n));
+  return quantity_text(v.limit(), v.unit(), n);
 }
 
 class assessor {
@@ -215,7 +215,9 @@ class assessor {
       before_.clear();
       doubt_ = {};
       unanswered(path, subject, question, info_of(check), reason::outside_validity, e.what());
-      a_.findings.back().next = a_.findings.back().verdict.settle = "look at the numbers given once more: " + std::string(e.what());
+      finding& f = a_.findings.back();
+      f.next = "look at the numbers given once more: " + std::string(e.what());
+      f.verdict.said = std::make_shared<const verdict::words>(verdict::words{f.verdict.detail(), {}, f.next});
     }
   }
 
@@ -223,21 +225,21 @@ class assessor {
     if (doubt_.set() && !is_nan(v.value)) {
       v.outcome = outcome::undecided;
       v.reason = reason::outside_validity;
-      v.detail = fmt::format("{}: {}{}", doubt_.formula,
-                             doubt_.argument.empty() ? "" : fmt::format("{} = {}: ", doubt_.argument, quantity_text(doubt_.at, doubt_.unit, 5)), doubt_.text);
-      v.doubt = doubt_.text;
-      v.settle = "measure it instead of calculating it";
+      v.said = std::make_shared<const verdict::words>(verdict::words{
+          fmt::format("{}: {}{}", doubt_.formula,
+                      doubt_.argument.empty() ? "" : fmt::format("{} = {}: ", doubt_.argument, quantity_text(doubt_.at, doubt_.unit, 5)), doubt_.text),
+          std::string(doubt_.text), "measure it instead of calculating it"});
     }
     finding f;
     f.path = path;
     f.subject = subject;
     f.question = w.question;
-    f.next = v.settle;
+    f.next = v.settle();
     f.before = std::move(before_);
     before_.clear();
     doubt_ = {};
-    std::string value = is_nan(v.value) ? std::string() : (v.censored.empty() ? "" : v.censored + " ") + quantity_text(v.value, v.unit, v.digits());
-    if (v.censored == "no trip") value = "no trip at all";
+    std::string value = is_nan(v.value) ? std::string() : (v.censored().empty() ? "" : std::string(v.censored()) + " ") + quantity_text(v.value, v.unit(), v.digits());
+    if (v.censored() == "no trip") value = "no trip at all";
     const auto say = [&](std::string_view words_) {
       return fmt::format(fmt::runtime(words_), fmt::arg("s", subject), fmt::arg("v", value), fmt::arg("l", limit_words(v)));
     };
@@ -247,8 +249,8 @@ class assessor {
       f.plain = "Does not meet the limit as read, but the reading is too uncertain to prove it: " + say(w.fail);
     else if (v.reason == reason::straddles_limit)
       f.plain = "Not proved either way: the reading is too uncertain. As read: " + say(w.pass);
-    else if (v.reason == reason::outside_validity && !is_nan(v.value)) f.plain = fmt::format("Not known: {}. Calculated all the same: {}", v.doubt, say(v.plain == outcome::fail ? w.fail : w.pass));
-    else f.plain = fmt::format("Not known: {}.", v.detail.empty() ? std::string(reason_text(v.reason)) : v.detail);
+    else if (v.reason == reason::outside_validity && !is_nan(v.value)) f.plain = fmt::format("Not known: {}. Calculated all the same: {}", v.doubt(), say(v.plain == outcome::fail ? w.fail : w.pass));
+    else f.plain = fmt::format("Not known: {}.", v.detail().empty() ? std::string(reason_text(v.reason)) : v.detail());
     f.verdict = std::move(v);
     a_.findings.push_back(std::move(f));
   }
@@ -256,14 +258,12 @@ class assessor {
   void unanswered(const std::string& path, const std::string& subject, std::string_view question, const check_info& info, reason why,
                   std::string wanting) {
     verdict v;
-    v.check = info.name;
-    v.info = info;
-    v.unit = info.result.unit.symbol;
-    v.caution = info.caution;
-    v.rulebook = rules_.id();
+    v.info = &info;
+    v.book = rules_;
     v.reason = why;
-    v.detail = wanting;
-    v.settle = (why == reason::needs_makers_figure ? "find the maker's figure: " : why == reason::precondition_missing ? "take " : "measure or find out: ") + wanting;
+    v.said = std::make_shared<const verdict::words>(verdict::words{
+        wanting, {},
+        (why == reason::needs_makers_figure ? "find the maker's figure: " : why == reason::precondition_missing ? "take " : "measure or find out: ") + wanting});
     add(path, subject, {question, "", ""}, std::move(v));
   }
 
@@ -449,7 +449,7 @@ class assessor {
       return unanswered(path, f.name, question, info, reason::needs_makers_figure, "the pressure that the fan gives at the flow asked for");
     const auto asked = rules_.find("extract_rate", at.kind);
     measured flow;
-    if (asked.found) flow = measured(asked.row.numbers[0]);
+    if (asked.found()) flow = measured(asked.numbers()[0]);
     else if (f.flow_l_per_s.is == reading::state::value) flow = number_of(f.flow_l_per_s, reads::airflow, "flow_l_per_s");
     else return unanswered(path, f.name, question, info, reason::no_rule_in_book, "the flow that the room needs");
     const measured density = through(air::air_density, measured(f.air_temperature_c), measured(f.relative_humidity_percent), measured(f.air_pressure_pa));

@@ -44,12 +44,22 @@ std::vector<std::string_view> instruction_sets() {
   return names;
 }
 
-decltype(formula_info::batch) batch_of(const entry& e, std::string_view set) {
+namespace {
+void use_batches(entry& e, const subjects::batch_table& t) {
+  for (std::size_t i = 0; i < t.count; ++i)
+    if (t.rows[i].item == e.item && e.is != entry::what::model) {
+      e.formula.batch = t.rows[i].run;
+      e.formula.slopes = t.rows[i].slopes;
+      e.check_rows = t.rows[i].check;
+    }
+}
+}  // namespace
+
+entry with_instruction_set(const entry& e, std::string_view set) {
+  entry other = e;
   for (const auto& t : tables())
-    if (set == t.instruction_set)
-      for (std::size_t i = 0; i < t.count; ++i)
-        if (t.rows[i].self && t.rows[i].self == e.formula.self) return t.rows[i].run;
-  return nullptr;
+    if (set == t.instruction_set) use_batches(other, t);
+  return other;
 }
 
 std::span<const entry> catalogue() {
@@ -59,10 +69,7 @@ std::span<const entry> catalogue() {
     subjects::sensing(a);
     subjects::heating(a);
     subjects::air(a);
-    const auto& t = table_in_use();
-    for (auto& e : a)
-      for (std::size_t i = 0; i < t.count; ++i)
-        if (t.rows[i].self && t.rows[i].self == e.formula.self) e.formula.batch = t.rows[i].run;
+    for (auto& e : a) use_batches(e, table_in_use());
     return a;
   }();
   return all;

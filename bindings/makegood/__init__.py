@@ -69,8 +69,17 @@ def report(assessment, audience="client"):
     return page(assessment if isinstance(assessment, dict) else assessment.to_dict())
 
 
+def __getattr__(name):
+    """What needs NumPy is loaded when it is first asked for."""
+    if name in ("Readings", "Verdicts"):
+        from . import _rows
+
+        return getattr(_rows, name)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
+
 __all__ = [
     "Accuracy", "Assessment", "ConvergenceError", "DocumentError", "Error", "Finding", "Measured", "RangeError", "Reading",
-    "RelationError", "RuleError", "Rulebook", "Verdict", "Visit", "__version__", "air", "assess", "catalogue", "electrical",
+    "Readings", "RelationError", "RuleError", "Rulebook", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "electrical",
     "get_cmake_dir", "get_include", "heating", "load_visit", "read_visit", "report", "rulebooks", "sensing", "visit_schema",
 ]  # fmt: skip

@@ -29,6 +29,9 @@ from ._core import (
     visit_schema as visit_schema,
 )
 
+from ._rows import Readings as Readings
+from ._rows import Verdicts as Verdicts
+
 def get_include() -> str:
     """The folder of the C++ headers: `#include <makegood/makegood.hpp>`."""
 
@@ -54,10 +57,12 @@ __all__ = [
     "Measured",
     "RangeError",
     "Reading",
+    "Readings",
     "RelationError",
     "RuleError",
     "Rulebook",
     "Verdict",
+    "Verdicts",
     "Visit",
     "__version__",
     "air",

@@ -6,12 +6,16 @@ from typing import Any, Literal, NoReturn, TypeAlias, final
 import numpy as np
 import numpy.typing as npt
 
+from ._rows import Readings
+
 __version__: str
 
 # What a formula takes for an array: of numbers, never of texts.
 _Array: TypeAlias = npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | Sequence[float] | Sequence[Sequence[float]]
 # What a check takes: a number, one with doubt, a reading, or None where nothing was measured.
 _Given: TypeAlias = float | Measured | Reading | None
+# What a check over rows takes: columns of readings. A list may hold readings and None.
+_Rows: TypeAlias = _Array | Readings | Sequence[float | Reading | None] | npt.NDArray[np.object_]
 _Outcome: TypeAlias = Literal["pass", "fail", "undecided"]
 
 class Error(Exception):
@@ -237,3 +241,6 @@ def visit_schema() -> dict[str, Any]:
 
 instruction_set: str
 subjects: dict[str, dict[str, Formula]]
+outcomes: tuple[str, ...]
+reasons: tuple[str, ...]
+states: tuple[str, ...]

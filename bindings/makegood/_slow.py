@@ -112,14 +112,12 @@ def _numpy_scalar(door: Any, i: int, value: Any) -> Any:
 
 def call(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
     """The whole of a call that the fast path handed over."""
-    if door.kind == "check":
-        return _check(door, args, kwargs)
     if door.kind == "model":
         return _model(door, args, kwargs)
+    errors, threads = _how(kwargs)
+    if door.kind == "check":
+        return _check(door, args, kwargs, errors, threads)
     ufunc_words = {k: kwargs.pop(k) for k in list(kwargs) if k in _UFUNC_WORDS}
-    errors = kwargs.pop("errors", "raise")
-    if errors not in ("raise", "nan"):
-        raise ValueError('errors is "raise" or "nan"')
     values = _bind(door, door.argument_names, args, kwargs)
     values = [v if v is _MISSING else _numpy_scalar(door, i, v) for i, v in enumerate(values)]
     values = _defaults(door, values)
@@ -134,7 +132,18 @@ def call(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
             raise _type_error(door, i, v)
     if not ufunc_words and errors == "raise" and all(_is_scalar(v) or isinstance(v, str) for v in values):
         return door(*values)
-    return _array(door, values, ufunc_words, errors)
+    return _array(door, values, ufunc_words, errors, threads)
+
+
+def _how(kwargs: dict[str, Any]) -> tuple[str, int]:
+    """What every array call takes besides its arguments: errors="raise" or "nan", threads=1 or more."""
+    errors = kwargs.pop("errors", "raise")
+    if errors not in ("raise", "nan"):
+        raise ValueError('errors is "raise" or "nan"')
+    threads = kwargs.pop("threads", 1)
+    if not isinstance(threads, int) or isinstance(threads, bool) or not 1 <= threads <= 1024:
+        raise ValueError("threads is a whole number from 1 to 1024")
+    return errors, threads
 
 
 def _measured(door: Any, values: list[Any]) -> Any:
@@ -154,13 +163,13 @@ def _measured(door: Any, values: list[Any]) -> Any:
     return door._measured(plain)
 
 
-def _array(door: Any, values: list[Any], ufunc_words: dict[str, Any], errors: str) -> Any:
+def _columns(door: Any, values: list[Any]) -> tuple[list[Any], Any]:
+    """Every argument as an array of numbers (a word as the index of its row), and the mask of all of them together."""
     import numpy as np
 
-    described = _arguments(door)
     arrays: list[Any] = []
     mask: Any = None
-    for i, (a, v) in enumerate(zip(described, values)):
+    for i, (a, v) in enumerate(zip(_arguments(door), values)):
         if "one_of" in a:
             arrays.append(_keys(door, i, v))
             continue
@@ -175,13 +184,23 @@ def _array(door: Any, values: list[Any], ufunc_words: dict[str, Any], errors: st
         if kind not in "fiu":
             raise _type_error(door, i, v, f"an array of {v.dtype}")
         arrays.append(v)
+    return arrays, mask
+
+
+def _array(door: Any, values: list[Any], ufunc_words: dict[str, Any], errors: str, threads: int = 1) -> Any:
+    import numpy as np
+
+    arrays, mask = _columns(door, values)
+    before = door._threads(threads)
     try:
         result = door._ufunc(errors == "nan")(*arrays, **ufunc_words)
     except ValueError as e:
         if isinstance(e, _core.Error) or "broadcast" not in str(e):
             raise
-        shapes = ", ".join(f"{a['name']} {np.shape(v)}" for a, v in zip(described, arrays) if np.shape(v))
+        shapes = ", ".join(f"{a['name']} {np.shape(v)}" for a, v in zip(_arguments(door), arrays) if np.shape(v))
         raise ValueError(f"{door.__name__}: the shapes do not fit together: {shapes}") from None
+    finally:
+        door._threads(before)
     if mask is not None:
         return np.ma.MaskedArray(result, mask=np.broadcast_to(mask, np.shape(result)))
     return float(result) if isinstance(result, np.generic) else result
@@ -204,25 +223,40 @@ def _keys(door: Any, i: int, value: Any) -> Any:
     return rows[back].reshape(words.shape)
 
 
-def _check(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
-    parameters = list(signature(door).parameters.values())
-    names = tuple(p.name for p in parameters)
-    values = _bind(door, names, args, kwargs)
+_parameters: dict[Any, list[tuple[str, Any]]] = {}
+
+
+def _check_parameters(door: Any) -> list[tuple[str, Any]]:
+    """Names and defaults of a check with its rulebook, in order; _MISSING: no default."""
+    found = _parameters.get(door)
+    if found is None:
+        found = [(p.name, _MISSING if p.default is p.empty else p.default) for p in signature(door).parameters.values()]
+        _parameters[door] = found
+    return found
+
+
+def _check(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any], errors: str, threads: int) -> Any:
+    parameters = _check_parameters(door)
+    values = _bind(door, tuple(name for name, _ in parameters), args, kwargs)
     book = None
     rest = []
-    for p, v in zip(parameters, values):
+    for (name, default), v in zip(parameters, values):
         if v is _MISSING:
-            if p.default is p.empty:
-                raise TypeError(f"{door.__name__}() missing argument '{p.name}'")
-            v = p.default if p.name == "rulebook" or isinstance(p.default, str) else _core.Measured.exact(p.default)
-        if p.name == "rulebook":
+            if default is _MISSING:
+                raise TypeError(f"{door.__name__}() missing argument '{name}'")
+            v = default if name == "rulebook" or isinstance(default, str) else _core.Measured.exact(default)
+        if name == "rulebook":
             book = v
         else:
             rest.append(v)
     rest = [_numpy_scalar(door, i, v) for i, v in enumerate(rest)]
     for i, v in enumerate(rest):
-        if getattr(v, "ndim", 0) or isinstance(v, (list, tuple, set, bytes, bool, complex)):
+        if isinstance(v, (tuple, set, bytes, bool, complex)):
             raise _type_error(door, i, v)
+    if any(isinstance(v, list) or getattr(v, "ndim", 0) or type(v).__name__ == "Readings" for v in rest):
+        from . import _rows
+
+        return _rows.check(door, rest, book, errors, threads)
     return door._judge(rest, book)
 
 
@@ -287,8 +321,16 @@ def worked(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Worked:
     return Worked(door._work(_plain(door, args, kwargs)))
 
 
-def sensitivities(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> dict[str, float]:
-    _, slopes = door._gradient(_plain(door, args, kwargs))
+def sensitivities(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> dict[str, Any]:
+    if door.kind != "formula":
+        raise TypeError(f"{door.__name__} is a {door.kind}: only a formula has sensitivities")
+    errors, threads = _how(kwargs)
+    values = _defaults(door, _bind(door, door.argument_names, args, kwargs))
+    if any(getattr(v, "ndim", 0) or isinstance(v, list) for v in values):
+        from . import _rows
+
+        return _rows.slopes(door, values, threads, errors)[1]
+    _, slopes = door._gradient(_plain(door, tuple(values), {}))
     return {a["name"]: s for a, s in zip(_arguments(door), slopes) if "one_of" not in a}
 
 

@@ -8,7 +8,8 @@ from typing import Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given
+from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given, _Rows
+from ._rows import Verdicts
 from ._slow import Result, Worked
 
 _RoomKind: TypeAlias = Literal[
@@ -47,13 +48,24 @@ class _AirflowFromAirChanges(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, room_volume_m3: float | Measured, air_changes_per_h: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         room_volume_m3: float | Measured,
         air_changes_per_h: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        room_volume_m3: float | _Array,
+        air_changes_per_h: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         room_volume_m3: float | tuple[float, float],
@@ -84,9 +96,20 @@ class _AirChangesFromAirflow(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> Worked: ...
-    def sensitivities(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        flow_l_per_s: float | _Array,
+        room_volume_m3: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         flow_l_per_s: float | tuple[float, float],
@@ -111,9 +134,20 @@ class _FlowFromVelocity(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> Worked: ...
-    def sensitivities(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        velocity_m_per_s: float | _Array,
+        area_mm2: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         velocity_m_per_s: float | tuple[float, float],
@@ -124,27 +158,60 @@ class _FlowFromVelocity(Formula):
 class _CheckExtract(Formula):
     """Extract rate of a room as measured, against the rulebook's rate for its kind."""
 
-    def __call__(self, flow_l_per_s: _Given, room_kind: _RoomKind, rulebook: str | Rulebook) -> Verdict:
+    @overload
+    def __call__(self, flow_l_per_s: _Given, room_kind: _RoomKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
         """Extract rate of a room as measured, against the rulebook's rate for its kind."""
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: _Given | _Rows,
+        room_kind: _RoomKind | Sequence[_RoomKind] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _CheckAirChanges(Formula):
     """Air changes that an intermittent fan makes in a wet room without an outside wall, against the rulebook's number."""
 
-    def __call__(self, flow_l_per_s: _Given, room_volume_m3: _Given, rulebook: str | Rulebook) -> Verdict:
+    @overload
+    def __call__(self, flow_l_per_s: _Given, room_volume_m3: _Given, rulebook: str | Rulebook) -> Verdict:  # type: ignore
         """Air changes that an intermittent fan makes in a wet room without an outside wall, against the rulebook's number."""
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: _Given | _Rows,
+        room_volume_m3: _Given | _Rows,
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _CheckDuctPressure(Formula):
     """Pressure that a run of duct takes at a flow, against what the fan gives at that flow."""
 
-    def __call__(
+    @overload
+    def __call__(  # type: ignore
         self,
         pressure_loss_pa: _Given,
         available_pressure_pa: _Given,
         rulebook: str | Rulebook | None = None,
     ) -> Verdict:
         """Pressure that a run of duct takes at a flow, against what the fan gives at that flow."""
+    @overload
+    def __call__(
+        self,
+        pressure_loss_pa: _Given | _Rows,
+        available_pressure_pa: _Given | _Rows,
+        rulebook: str | Rulebook | None = None,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _ReynoldsNumber(Formula):
@@ -180,6 +247,7 @@ class _ReynoldsNumber(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -188,13 +256,25 @@ class _ReynoldsNumber(Formula):
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         velocity_m_per_s: float | Measured,
         diameter_mm: float | Measured,
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        velocity_m_per_s: float | _Array,
+        diameter_mm: float | _Array,
+        density_kg_per_m3: float | _Array,
+        viscosity_pa_s: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         velocity_m_per_s: float | tuple[float, float],
@@ -227,9 +307,20 @@ class _FrictionFactor(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
-    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        reynolds: float | _Array,
+        relative_roughness: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         reynolds: float | tuple[float, float],
@@ -260,9 +351,20 @@ class _FrictionFactorColebrook(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
-    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        reynolds: float | _Array,
+        relative_roughness: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         reynolds: float | tuple[float, float],
@@ -293,9 +395,20 @@ class _FrictionFactorChurchill(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
-    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        reynolds: float | _Array,
+        relative_roughness: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         reynolds: float | tuple[float, float],
@@ -326,9 +439,20 @@ class _FrictionFactorSwameeJain(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
-    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        reynolds: float | _Array,
+        relative_roughness: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         reynolds: float | tuple[float, float],
@@ -359,9 +483,20 @@ class _FrictionFactorHaaland(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
-    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, reynolds: float | Measured, relative_roughness: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        reynolds: float | _Array,
+        relative_roughness: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         reynolds: float | tuple[float, float],
@@ -386,9 +521,20 @@ class _HydraulicDiameter(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, width_mm: float | Measured, height_mm: float | Measured) -> Worked: ...
-    def sensitivities(self, width_mm: float | Measured, height_mm: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, width_mm: float | Measured, height_mm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        width_mm: float | _Array,
+        height_mm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         width_mm: float | tuple[float, float],
@@ -413,9 +559,20 @@ class _EquivalentDiameter(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, width_mm: float | Measured, height_mm: float | Measured) -> Worked: ...
-    def sensitivities(self, width_mm: float | Measured, height_mm: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, width_mm: float | Measured, height_mm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        width_mm: float | _Array,
+        height_mm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         width_mm: float | tuple[float, float],
@@ -440,9 +597,20 @@ class _DuctVelocity(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> Worked: ...
-    def sensitivities(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        flow_l_per_s: float | _Array,
+        diameter_mm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         flow_l_per_s: float | tuple[float, float],
@@ -480,6 +648,7 @@ class _DuctVelocityRectangular(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -487,12 +656,23 @@ class _DuctVelocityRectangular(Formula):
         width_mm: float | Measured,
         height_mm: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         flow_l_per_s: float | Measured,
         width_mm: float | Measured,
         height_mm: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        flow_l_per_s: float | _Array,
+        width_mm: float | _Array,
+        height_mm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         flow_l_per_s: float | tuple[float, float],
@@ -524,13 +704,24 @@ class _VelocityPressure(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, velocity_m_per_s: float | Measured, density_kg_per_m3: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         velocity_m_per_s: float | Measured,
         density_kg_per_m3: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        velocity_m_per_s: float | _Array,
+        density_kg_per_m3: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         velocity_m_per_s: float | tuple[float, float],
@@ -568,6 +759,7 @@ class _FittingPressureLoss(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -575,12 +767,23 @@ class _FittingPressureLoss(Formula):
         velocity_m_per_s: float | Measured,
         density_kg_per_m3: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         loss_coefficient: float | Measured,
         velocity_m_per_s: float | Measured,
         density_kg_per_m3: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        loss_coefficient: float | _Array,
+        velocity_m_per_s: float | _Array,
+        density_kg_per_m3: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         loss_coefficient: float | tuple[float, float],
@@ -628,6 +831,7 @@ class _DuctPressureLoss(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -638,7 +842,8 @@ class _DuctPressureLoss(Formula):
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         flow_l_per_s: float | Measured,
         diameter_mm: float | Measured,
@@ -647,6 +852,19 @@ class _DuctPressureLoss(Formula):
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        flow_l_per_s: float | _Array,
+        diameter_mm: float | _Array,
+        length_m: float | _Array,
+        roughness_mm: float | _Array,
+        density_kg_per_m3: float | _Array,
+        viscosity_pa_s: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         flow_l_per_s: float | tuple[float, float],
@@ -700,6 +918,7 @@ class _DuctPressureLossRectangular(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -711,7 +930,8 @@ class _DuctPressureLossRectangular(Formula):
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         flow_l_per_s: float | Measured,
         width_mm: float | Measured,
@@ -721,6 +941,20 @@ class _DuctPressureLossRectangular(Formula):
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        flow_l_per_s: float | _Array,
+        width_mm: float | _Array,
+        height_mm: float | _Array,
+        length_m: float | _Array,
+        roughness_mm: float | _Array,
+        density_kg_per_m3: float | _Array,
+        viscosity_pa_s: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         flow_l_per_s: float | tuple[float, float],
@@ -756,13 +990,24 @@ class _FlexibleDuctMultiplier(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, compression_percent: float | Measured, diameter_mm: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         compression_percent: float | Measured,
         diameter_mm: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        compression_percent: float | _Array,
+        diameter_mm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         compression_percent: float | tuple[float, float],
@@ -786,9 +1031,19 @@ class _SaturationPressure(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
-    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
 
 @final
@@ -808,9 +1063,19 @@ class _SaturationPressureMagnus(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
-    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
 
 @final
@@ -830,9 +1095,19 @@ class _SaturationPressureIso13788(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
-    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
 
 @final
@@ -859,13 +1134,24 @@ class _VapourPressure(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         temperature_c: float | Measured,
         relative_humidity_percent: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         temperature_c: float | tuple[float, float],
@@ -896,13 +1182,24 @@ class _DewPoint(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         temperature_c: float | Measured,
         relative_humidity_percent: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         temperature_c: float | tuple[float, float],
@@ -933,13 +1230,24 @@ class _DewPointMagnus(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         temperature_c: float | Measured,
         relative_humidity_percent: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         temperature_c: float | tuple[float, float],
@@ -964,9 +1272,20 @@ class _RelativeHumidity(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> Worked: ...
-    def sensitivities(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        dew_point_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         temperature_c: float | tuple[float, float],
@@ -997,13 +1316,24 @@ class _HumidityRatio(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, vapour_pressure_pa: float | Measured, pressure_pa: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         vapour_pressure_pa: float | Measured,
         pressure_pa: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        vapour_pressure_pa: float | _Array,
+        pressure_pa: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         vapour_pressure_pa: float | tuple[float, float],
@@ -1041,6 +1371,7 @@ class _AirDensity(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -1048,12 +1379,23 @@ class _AirDensity(Formula):
         relative_humidity_percent: float | Measured,
         pressure_pa: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         temperature_c: float | Measured,
         relative_humidity_percent: float | Measured,
         pressure_pa: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        pressure_pa: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         temperature_c: float | tuple[float, float],
@@ -1078,9 +1420,19 @@ class _AirViscosity(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
-    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
 
 @final

@@ -8,7 +8,8 @@ from typing import Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given
+from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given, _Rows
+from ._rows import Verdicts
 from ._slow import Worked
 
 _LoadKind: TypeAlias = Literal["lighting", "other", "lighting_private_supply", "other_private_supply"]
@@ -47,6 +48,7 @@ class _VoltageDrop(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -54,12 +56,23 @@ class _VoltageDrop(Formula):
         current_a: float | Measured,
         length_m: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         drop_mv_per_a_m: float | Measured,
         current_a: float | Measured,
         length_m: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        drop_mv_per_a_m: float | _Array,
+        current_a: float | _Array,
+        length_m: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         drop_mv_per_a_m: float | tuple[float, float],
@@ -107,6 +120,7 @@ class _VoltageDropImpedance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -117,7 +131,8 @@ class _VoltageDropImpedance(Formula):
         power_factor: float | Measured,
         b: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         resistance_mohm_per_m: float | Measured,
         reactance_mohm_per_m: float | Measured,
@@ -126,6 +141,19 @@ class _VoltageDropImpedance(Formula):
         power_factor: float | Measured,
         b: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_mohm_per_m: float | _Array,
+        reactance_mohm_per_m: float | _Array,
+        current_a: float | _Array,
+        length_m: float | _Array,
+        power_factor: float | _Array,
+        b: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         resistance_mohm_per_m: float | tuple[float, float],
@@ -173,6 +201,7 @@ class _RingVoltageDrop(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -182,7 +211,8 @@ class _RingVoltageDrop(Formula):
         current_a: float | Measured,
         spur_length_m: float | Measured = 0.0,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         resistance_mohm_per_m: float | Measured,
         ring_length_m: float | Measured,
@@ -190,6 +220,18 @@ class _RingVoltageDrop(Formula):
         current_a: float | Measured,
         spur_length_m: float | Measured = 0.0,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_mohm_per_m: float | _Array,
+        ring_length_m: float | _Array,
+        distance_m: float | _Array,
+        current_a: float | _Array,
+        spur_length_m: float | _Array = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         resistance_mohm_per_m: float | tuple[float, float],
@@ -236,6 +278,7 @@ class _OperatingTemperatureFactor(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -245,7 +288,8 @@ class _OperatingTemperatureFactor(Formula):
         grouping_factor: float | Measured,
         conductor_max_c: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         design_current_a: float | Measured,
         tabulated_capacity_a: float | Measured,
@@ -253,6 +297,18 @@ class _OperatingTemperatureFactor(Formula):
         grouping_factor: float | Measured,
         conductor_max_c: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        design_current_a: float | _Array,
+        tabulated_capacity_a: float | _Array,
+        ambient_factor: float | _Array,
+        grouping_factor: float | _Array,
+        conductor_max_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         design_current_a: float | tuple[float, float],
@@ -293,6 +349,7 @@ class _DesignCurrent(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -300,12 +357,23 @@ class _DesignCurrent(Formula):
         voltage_v: float | Measured,
         power_factor: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         power_w: float | Measured,
         voltage_v: float | Measured,
         power_factor: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        power_w: float | _Array,
+        voltage_v: float | _Array,
+        power_factor: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         power_w: float | tuple[float, float],
@@ -344,6 +412,7 @@ class _DesignCurrentThreePhase(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -351,12 +420,23 @@ class _DesignCurrentThreePhase(Formula):
         voltage_v: float | Measured,
         power_factor: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         power_w: float | Measured,
         voltage_v: float | Measured,
         power_factor: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        power_w: float | _Array,
+        voltage_v: float | _Array,
+        power_factor: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         power_w: float | tuple[float, float],
@@ -395,6 +475,7 @@ class _ResistanceAtTemperature(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -402,12 +483,23 @@ class _ResistanceAtTemperature(Formula):
         temperature_c: float | Measured,
         alpha_per_k: float | Measured = 0.00393,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         resistance_20_mohm_per_m: float | Measured,
         temperature_c: float | Measured,
         alpha_per_k: float | Measured = 0.00393,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_20_mohm_per_m: float | _Array,
+        temperature_c: float | _Array,
+        alpha_per_k: float | _Array = 0.00393,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         resistance_20_mohm_per_m: float | tuple[float, float],
@@ -449,6 +541,7 @@ class _LoopResistance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -457,13 +550,25 @@ class _LoopResistance(Formula):
         length_m: float | Measured,
         temperature_factor: float | Measured = 1.0,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         line_mohm_per_m: float | Measured,
         cpc_mohm_per_m: float | Measured,
         length_m: float | Measured,
         temperature_factor: float | Measured = 1.0,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        line_mohm_per_m: float | _Array,
+        cpc_mohm_per_m: float | _Array,
+        length_m: float | _Array,
+        temperature_factor: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         line_mohm_per_m: float | tuple[float, float],
@@ -496,13 +601,24 @@ class _LengthFromResistance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, resistance_ohm: float | Measured, resistance_mohm_per_m: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         resistance_ohm: float | Measured,
         resistance_mohm_per_m: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_ohm: float | _Array,
+        resistance_mohm_per_m: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         resistance_ohm: float | tuple[float, float],
@@ -513,7 +629,8 @@ class _LengthFromResistance(Formula):
 class _CheckVoltageDrop(Formula):
     """Voltage drop of a final circuit against the rulebook's share of the nominal voltage."""
 
-    def __call__(
+    @overload
+    def __call__(  # type: ignore
         self,
         voltage_drop_v: _Given,
         nominal_voltage_v: _Given,
@@ -522,6 +639,18 @@ class _CheckVoltageDrop(Formula):
         length_m: _Given = 0.0,
     ) -> Verdict:
         """Voltage drop of a final circuit against the rulebook's share of the nominal voltage."""
+    @overload
+    def __call__(
+        self,
+        voltage_drop_v: _Given | _Rows,
+        nominal_voltage_v: _Given | _Rows,
+        load_kind: _LoadKind | Sequence[_LoadKind] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        length_m: _Given | _Rows = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _AdiabaticK(Formula):
@@ -549,14 +678,26 @@ class _AdiabaticK(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, material: _Material, initial_c: float | Measured, final_c: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         material: _Material,
         initial_c: float | Measured,
         final_c: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        initial_c: float | _Array,
+        final_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         material: _Material,
@@ -601,6 +742,7 @@ class _AdiabaticKFromConstants(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -610,7 +752,8 @@ class _AdiabaticKFromConstants(Formula):
         initial_c: float | Measured,
         final_c: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         heat_capacity_j_per_k_mm3: float | Measured,
         beta_k: float | Measured,
@@ -618,6 +761,18 @@ class _AdiabaticKFromConstants(Formula):
         initial_c: float | Measured,
         final_c: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        heat_capacity_j_per_k_mm3: float | _Array,
+        beta_k: float | _Array,
+        resistivity_20_ohm_mm: float | _Array,
+        initial_c: float | _Array,
+        final_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         heat_capacity_j_per_k_mm3: float | tuple[float, float],
@@ -653,14 +808,26 @@ class _AdiabaticArea(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, current_a: float | Measured, time_s: float | Measured, k: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         current_a: float | Measured,
         time_s: float | Measured,
         k: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        current_a: float | _Array,
+        time_s: float | _Array,
+        k: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         current_a: float | tuple[float, float],
@@ -686,9 +853,20 @@ class _AdiabaticAreaFromLetThrough(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, let_through_a2s: float | Measured, k: float | Measured) -> Worked: ...
-    def sensitivities(self, let_through_a2s: float | Measured, k: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, let_through_a2s: float | Measured, k: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        let_through_a2s: float | _Array,
+        k: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         let_through_a2s: float | tuple[float, float],
@@ -721,14 +899,26 @@ class _AdiabaticTime(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, current_a: float | Measured, area_mm2: float | Measured, k: float | Measured) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         current_a: float | Measured,
         area_mm2: float | Measured,
         k: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        current_a: float | _Array,
+        area_mm2: float | _Array,
+        k: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         current_a: float | tuple[float, float],
@@ -770,6 +960,7 @@ class _AdiabaticFinalTemperature(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -778,13 +969,25 @@ class _AdiabaticFinalTemperature(Formula):
         material: _Material,
         initial_c: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         let_through_a2s: float | Measured,
         area_mm2: float | Measured,
         material: _Material,
         initial_c: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        let_through_a2s: float | _Array,
+        area_mm2: float | _Array,
+        material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        initial_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         let_through_a2s: float | tuple[float, float],
@@ -811,9 +1014,20 @@ class _AdiabaticWithstand(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, area_mm2: float | Measured, k: float | Measured) -> Worked: ...
-    def sensitivities(self, area_mm2: float | Measured, k: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, area_mm2: float | Measured, k: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        area_mm2: float | _Array,
+        k: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(self, area_mm2: float | tuple[float, float], k: float | tuple[float, float]) -> tuple[float, float]: ...
 
 @final
@@ -834,9 +1048,20 @@ class _FaultEnergy(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, current_a: float | Measured, time_s: float | Measured) -> Worked: ...
-    def sensitivities(self, current_a: float | Measured, time_s: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, current_a: float | Measured, time_s: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        current_a: float | _Array,
+        time_s: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         current_a: float | tuple[float, float],
@@ -867,9 +1092,20 @@ class _EarthFaultLoopImpedance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> Worked: ...
-    def sensitivities(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        external_ohm: float | _Array,
+        r1_plus_r2_ohm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         external_ohm: float | tuple[float, float],
@@ -907,6 +1143,7 @@ class _MaxEarthFaultLoopImpedance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -914,12 +1151,23 @@ class _MaxEarthFaultLoopImpedance(Formula):
         minimum_voltage_factor: float | Measured,
         operating_current_a: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         voltage_v: float | Measured,
         minimum_voltage_factor: float | Measured,
         operating_current_a: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        voltage_v: float | _Array,
+        minimum_voltage_factor: float | _Array,
+        operating_current_a: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         voltage_v: float | tuple[float, float],
@@ -958,6 +1206,7 @@ class _WarmLoopImpedance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -965,12 +1214,23 @@ class _WarmLoopImpedance(Formula):
         external_ohm: float | Measured,
         temperature_factor: float | Measured = 1.2,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         cold_loop_impedance_ohm: float | Measured,
         external_ohm: float | Measured,
         temperature_factor: float | Measured = 1.2,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        cold_loop_impedance_ohm: float | _Array,
+        external_ohm: float | _Array,
+        temperature_factor: float | _Array = 1.2,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         cold_loop_impedance_ohm: float | tuple[float, float],
@@ -996,9 +1256,20 @@ class _ProspectiveFaultCurrent(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> Worked: ...
-    def sensitivities(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        voltage_v: float | _Array,
+        impedance_ohm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         voltage_v: float | tuple[float, float],
@@ -1009,14 +1280,27 @@ class _ProspectiveFaultCurrent(Formula):
 class _CheckAdiabatic(Formula):
     """Energy let through in a fault against what the conductor bears."""
 
-    def __call__(self, area_mm2: _Given, k: _Given, let_through_a2s: _Given, rulebook: str | Rulebook) -> Verdict:
+    @overload
+    def __call__(self, area_mm2: _Given, k: _Given, let_through_a2s: _Given, rulebook: str | Rulebook) -> Verdict:  # type: ignore
         """Energy let through in a fault against what the conductor bears."""
+    @overload
+    def __call__(
+        self,
+        area_mm2: _Given | _Rows,
+        k: _Given | _Rows,
+        let_through_a2s: _Given | _Rows,
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _CheckLoopImpedance(Formula):
     """Earth fault loop impedance against the highest at which the device disconnects in time."""
 
-    def __call__(
+    @overload
+    def __call__(  # type: ignore
         self,
         loop_impedance_ohm: _Given,
         voltage_v: _Given,
@@ -1024,20 +1308,53 @@ class _CheckLoopImpedance(Formula):
         rulebook: str | Rulebook,
     ) -> Verdict:
         """Earth fault loop impedance against the highest at which the device disconnects in time."""
+    @overload
+    def __call__(
+        self,
+        loop_impedance_ohm: _Given | _Rows,
+        voltage_v: _Given | _Rows,
+        operating_current_a: _Given | _Rows,
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _CheckInsulation(Formula):
     """Insulation resistance against the rulebook's least value."""
 
-    def __call__(self, resistance_mohm: _Given, circuit_kind: _CircuitKind, rulebook: str | Rulebook) -> Verdict:
+    @overload
+    def __call__(self, resistance_mohm: _Given, circuit_kind: _CircuitKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
         """Insulation resistance against the rulebook's least value."""
+    @overload
+    def __call__(
+        self,
+        resistance_mohm: _Given | _Rows,
+        circuit_kind: _CircuitKind | Sequence[_CircuitKind] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _CheckRcdTrip(Formula):
     """Tripping time of a residual current device at its rated residual current against the rulebook's limit."""
 
-    def __call__(self, time_ms: _Given, rcd_kind: _RcdKind, rulebook: str | Rulebook) -> Verdict:
+    @overload
+    def __call__(self, time_ms: _Given, rcd_kind: _RcdKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
         """Tripping time of a residual current device at its rated residual current against the rulebook's limit."""
+    @overload
+    def __call__(
+        self,
+        time_ms: _Given | _Rows,
+        rcd_kind: _RcdKind | Sequence[_RcdKind] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 voltage_drop: Final[_VoltageDrop]
 voltage_drop_impedance: Final[_VoltageDropImpedance]

@@ -8,7 +8,8 @@ from typing import Final, final, Literal, overload
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given
+from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given, _Rows
+from ._rows import Verdicts
 from ._slow import Worked
 
 @final
@@ -29,9 +30,20 @@ class _ElementResistance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, power_w: float | Measured, voltage_v: float | Measured) -> Worked: ...
-    def sensitivities(self, power_w: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, power_w: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        power_w: float | _Array,
+        voltage_v: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         power_w: float | tuple[float, float],
@@ -56,9 +68,20 @@ class _ElementPower(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> Worked: ...
-    def sensitivities(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        resistance_ohm: float | _Array,
+        voltage_v: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         resistance_ohm: float | tuple[float, float],
@@ -83,9 +106,20 @@ class _ElementCurrent(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, power_w: float | Measured, voltage_v: float | Measured) -> Worked: ...
-    def sensitivities(self, power_w: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, power_w: float | Measured, voltage_v: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        power_w: float | _Array,
+        voltage_v: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         power_w: float | tuple[float, float],
@@ -123,6 +157,7 @@ class _PowerAtVoltage(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -130,12 +165,23 @@ class _PowerAtVoltage(Formula):
         rated_voltage_v: float | Measured,
         voltage_v: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         rated_power_w: float | Measured,
         rated_voltage_v: float | Measured,
         voltage_v: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        rated_power_w: float | _Array,
+        rated_voltage_v: float | _Array,
+        voltage_v: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         rated_power_w: float | tuple[float, float],
@@ -174,6 +220,7 @@ class _ParallelElementResistance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -181,12 +228,23 @@ class _ParallelElementResistance(Formula):
         voltage_v: float | Measured,
         mats_count: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         power_w: float | Measured,
         voltage_v: float | Measured,
         mats_count: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        power_w: float | _Array,
+        voltage_v: float | _Array,
+        mats_count: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         power_w: float | tuple[float, float],
@@ -212,9 +270,20 @@ class _PowerDensity(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, power_w: float | Measured, area_m2: float | Measured) -> Worked: ...
-    def sensitivities(self, power_w: float | Measured, area_m2: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, power_w: float | Measured, area_m2: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        power_w: float | _Array,
+        area_m2: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         power_w: float | tuple[float, float],
@@ -239,9 +308,20 @@ class _FloorHeatFlux(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, surface_c: float | Measured, room_c: float | Measured) -> Worked: ...
-    def sensitivities(self, surface_c: float | Measured, room_c: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, surface_c: float | Measured, room_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        surface_c: float | _Array,
+        room_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         surface_c: float | tuple[float, float],
@@ -266,9 +346,20 @@ class _FloorSurfaceTemperature(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> Worked: ...
-    def sensitivities(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        flux_w_per_m2: float | _Array,
+        room_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         flux_w_per_m2: float | tuple[float, float],
@@ -279,7 +370,8 @@ class _FloorSurfaceTemperature(Formula):
 class _CheckElementResistance(Formula):
     """Resistance of heating mats or an element as read, less the cold tail, against the band about the rated resistance."""
 
-    def __call__(
+    @overload
+    def __call__(  # type: ignore
         self,
         resistance_ohm: _Given,
         rated_power_w: _Given,
@@ -289,6 +381,19 @@ class _CheckElementResistance(Formula):
         cold_tail_ohm: _Given = 0.0,
     ) -> Verdict:
         """Resistance of heating mats or an element as read, less the cold tail, against the band about the rated resistance."""
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: _Given | _Rows,
+        rated_power_w: _Given | _Rows,
+        rated_voltage_v: _Given | _Rows,
+        rulebook: str | Rulebook,
+        mats_count: _Given | _Rows = 1.0,
+        cold_tail_ohm: _Given | _Rows = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 element_resistance: Final[_ElementResistance]
 element_power: Final[_ElementPower]

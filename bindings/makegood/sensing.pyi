@@ -8,7 +8,8 @@ from typing import Any, Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Formula, Measured, Reading, Rulebook, Verdict, _Array, _Given
+from ._core import Formula, Measured, Reading, Rulebook, Verdict, _Array, _Given, _Rows
+from ._rows import Verdicts
 from ._slow import Result, Worked
 
 _ToleranceClass: TypeAlias = Literal["AA", "A", "B", "C"]
@@ -47,6 +48,7 @@ class _NtcResistance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -55,13 +57,25 @@ class _NtcResistance(Formula):
         reference_c: float | Measured,
         beta_k: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         temperature_c: float | Measured,
         reference_ohm: float | Measured,
         reference_c: float | Measured,
         beta_k: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        reference_ohm: float | _Array,
+        reference_c: float | _Array,
+        beta_k: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         temperature_c: float | tuple[float, float],
@@ -104,6 +118,7 @@ class _NtcTemperature(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -112,13 +127,25 @@ class _NtcTemperature(Formula):
         reference_c: float | Measured,
         beta_k: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         resistance_ohm: float | Measured,
         reference_ohm: float | Measured,
         reference_c: float | Measured,
         beta_k: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_ohm: float | _Array,
+        reference_ohm: float | _Array,
+        reference_c: float | _Array,
+        beta_k: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         resistance_ohm: float | tuple[float, float],
@@ -161,6 +188,7 @@ class _BetaFromTwoPoints(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -169,13 +197,25 @@ class _BetaFromTwoPoints(Formula):
         temperature_2_c: float | Measured,
         resistance_2_ohm: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         temperature_1_c: float | Measured,
         resistance_1_ohm: float | Measured,
         temperature_2_c: float | Measured,
         resistance_2_ohm: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_1_c: float | _Array,
+        resistance_1_ohm: float | _Array,
+        temperature_2_c: float | _Array,
+        resistance_2_ohm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         temperature_1_c: float | tuple[float, float],
@@ -218,6 +258,7 @@ class _SteinhartHartTemperature(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -226,13 +267,25 @@ class _SteinhartHartTemperature(Formula):
         b: float | Measured,
         c: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         resistance_ohm: float | Measured,
         a: float | Measured,
         b: float | Measured,
         c: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_ohm: float | _Array,
+        a: float | _Array,
+        b: float | _Array,
+        c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         resistance_ohm: float | tuple[float, float],
@@ -275,6 +328,7 @@ class _SteinhartHartResistance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -283,13 +337,25 @@ class _SteinhartHartResistance(Formula):
         b: float | Measured,
         c: float | Measured,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         temperature_c: float | Measured,
         a: float | Measured,
         b: float | Measured,
         c: float | Measured,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        a: float | _Array,
+        b: float | _Array,
+        c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         temperature_c: float | tuple[float, float],
@@ -316,9 +382,20 @@ class _RtdResistance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> Worked: ...
-    def sensitivities(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        r0_ohm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         temperature_c: float | tuple[float, float],
@@ -343,9 +420,20 @@ class _RtdTemperature(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> Worked: ...
-    def sensitivities(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        resistance_ohm: float | _Array,
+        r0_ohm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         resistance_ohm: float | tuple[float, float],
@@ -376,9 +464,20 @@ class _RtdTolerance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> Worked: ...
-    def sensitivities(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> dict[str, float]: ...
+    @overload
+    def sensitivities(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        tolerance_class: _ToleranceClass | Sequence[_ToleranceClass] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        temperature_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         tolerance_class: _ToleranceClass,
@@ -419,6 +518,7 @@ class _SiliconPtcResistance(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -427,13 +527,25 @@ class _SiliconPtcResistance(Formula):
         a_per_k: float | Measured = 0.00788,
         b_per_k2: float | Measured = 1.937e-05,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         temperature_c: float | Measured,
         reference_ohm: float | Measured,
         a_per_k: float | Measured = 0.00788,
         b_per_k2: float | Measured = 1.937e-05,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        reference_ohm: float | _Array,
+        a_per_k: float | _Array = 0.00788,
+        b_per_k2: float | _Array = 1.937e-05,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         temperature_c: float | tuple[float, float],
@@ -476,6 +588,7 @@ class _SiliconPtcTemperature(Formula):
         out: npt.NDArray[np.float64] | None = None,
         where: bool | npt.NDArray[np.bool_] = True,
         errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(
         self,
@@ -484,13 +597,25 @@ class _SiliconPtcTemperature(Formula):
         a_per_k: float | Measured = 0.00788,
         b_per_k2: float | Measured = 1.937e-05,
     ) -> Worked: ...
-    def sensitivities(
+    @overload
+    def sensitivities(  # type: ignore
         self,
         resistance_ohm: float | Measured,
         reference_ohm: float | Measured,
         a_per_k: float | Measured = 0.00788,
         b_per_k2: float | Measured = 1.937e-05,
     ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_ohm: float | _Array,
+        reference_ohm: float | _Array,
+        a_per_k: float | _Array = 0.00788,
+        b_per_k2: float | _Array = 1.937e-05,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(
         self,
         resistance_ohm: float | tuple[float, float],
@@ -503,7 +628,8 @@ class _SiliconPtcTemperature(Formula):
 class _CheckNtcSensor(Formula):
     """Resistance of an NTC sensor against its beta curve at the temperature it should have."""
 
-    def __call__(
+    @overload
+    def __call__(  # type: ignore
         self,
         resistance_ohm: _Given,
         temperature_c: _Given,
@@ -515,12 +641,28 @@ class _CheckNtcSensor(Formula):
         temperature_tolerance_k: _Given = 2.0,
     ) -> Verdict:
         """Resistance of an NTC sensor against its beta curve at the temperature it should have."""
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: _Given | _Rows,
+        temperature_c: _Given | _Rows,
+        reference_ohm: _Given | _Rows,
+        reference_c: _Given | _Rows,
+        beta_k: _Given | _Rows,
+        rulebook: str | Rulebook | None = None,
+        resistance_tolerance_percent: _Given | _Rows = 5.0,
+        temperature_tolerance_k: _Given | _Rows = 2.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _CheckSteinhartHartSensor(Formula):
     """Resistance of a thermistor against its Steinhart-Hart curve at the temperature it should have."""
 
-    def __call__(
+    @overload
+    def __call__(  # type: ignore
         self,
         resistance_ohm: _Given,
         temperature_c: _Given,
@@ -532,12 +674,28 @@ class _CheckSteinhartHartSensor(Formula):
         temperature_tolerance_k: _Given = 2.0,
     ) -> Verdict:
         """Resistance of a thermistor against its Steinhart-Hart curve at the temperature it should have."""
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: _Given | _Rows,
+        temperature_c: _Given | _Rows,
+        a: _Given | _Rows,
+        b: _Given | _Rows,
+        c: _Given | _Rows,
+        rulebook: str | Rulebook | None = None,
+        resistance_tolerance_percent: _Given | _Rows = 5.0,
+        temperature_tolerance_k: _Given | _Rows = 2.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _CheckRtdSensor(Formula):
     """Resistance of a platinum sensor against its curve at the temperature it should have."""
 
-    def __call__(
+    @overload
+    def __call__(  # type: ignore
         self,
         resistance_ohm: _Given,
         temperature_c: _Given,
@@ -547,12 +705,26 @@ class _CheckRtdSensor(Formula):
         temperature_tolerance_k: _Given = 2.0,
     ) -> Verdict:
         """Resistance of a platinum sensor against its curve at the temperature it should have."""
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: _Given | _Rows,
+        temperature_c: _Given | _Rows,
+        r0_ohm: _Given | _Rows,
+        rulebook: str | Rulebook | None = None,
+        resistance_tolerance_percent: _Given | _Rows = 0.5,
+        temperature_tolerance_k: _Given | _Rows = 2.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _CheckSiliconPtcSensor(Formula):
     """Resistance of a silicon sensor against its rising curve at the temperature it should have."""
 
-    def __call__(
+    @overload
+    def __call__(  # type: ignore
         self,
         resistance_ohm: _Given,
         temperature_c: _Given,
@@ -564,6 +736,21 @@ class _CheckSiliconPtcSensor(Formula):
         temperature_tolerance_k: _Given = 2.0,
     ) -> Verdict:
         """Resistance of a silicon sensor against its rising curve at the temperature it should have."""
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: _Given | _Rows,
+        temperature_c: _Given | _Rows,
+        reference_ohm: _Given | _Rows,
+        rulebook: str | Rulebook | None = None,
+        a_per_k: _Given | _Rows = 0.00788,
+        b_per_k2: _Given | _Rows = 1.937e-05,
+        resistance_tolerance_percent: _Given | _Rows = 2.0,
+        temperature_tolerance_k: _Given | _Rows = 2.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> Verdicts: ...
 
 @final
 class _FitSteinhartHart(Formula):

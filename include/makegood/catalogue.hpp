@@ -13,6 +13,9 @@
 namespace makegood {
 inline namespace v1 {
 
+struct slope_columns;
+struct check_columns;
+
 /// A formula without its types. Numbers stand in the order of the arguments; a choice is the index of its row.
 struct formula_info {
   const void* self = nullptr;
@@ -32,6 +35,8 @@ struct formula_info {
   remark (*doubt)(const void*, const double*) = nullptr;
   /// Over strided arrays, set by the registry for the processor at hand (src/batch.cpp): steps in bytes. NaN in gives NaN out. Returns the first element refused, or -1.
   std::ptrdiff_t (*batch)(const void*, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) = nullptr;
+  /// The same with the slopes by each argument (scalar/columns.hpp).
+  std::ptrdiff_t (*slopes)(const slope_columns&, std::size_t begin, std::size_t end) = nullptr;
 };
 
 /// One argument of a model, as text and type for the help.
@@ -56,9 +61,11 @@ struct model {
 struct entry {
   enum class what : unsigned char { formula, check, model };
   std::string_view subject{};
+  const void* item = nullptr;  ///< the object in the subject's list
   what is = what::formula;
   formula_info formula{};
   check_info check{};
+  std::ptrdiff_t (*check_rows)(const check_columns&, std::size_t begin, std::size_t end) = nullptr;  ///< a check over arrays, set by the registry
   model_info model{};
 
   std::string_view name() const { return is == what::formula ? formula.result.name : is == what::check ? check.name : model.name; }
@@ -105,6 +112,7 @@ entry make_entry(std::string_view subject) {
   using T = std::remove_cvref_t<decltype(Item)>;
   entry e;
   e.subject = subject;
+  e.item = &Item;
   if constexpr (std::is_same_v<T, model>) {
     e.is = entry::what::model;
     e.model = Item.is;
@@ -173,31 +181,31 @@ inline document::value to_document(const working& w) {
 }
 inline document::value to_document(const verdict& v, bool with_steps = true) {
   document::array overrides, steps;
-  for (const auto& o : v.overrides) overrides.push_back(o);
+  for (const auto& o : v.overrides()) overrides.push_back(o);
   if (with_steps)
     for (const auto& w : v.worked()) append_steps(steps, w);
   return document::object{
-      {"check", v.check},
+      {"check", v.check()},
       {"outcome", outcome_text(v.outcome)},
       {"reason", reason_text(v.reason)},
-      {"detail", v.detail},
+      {"detail", v.detail()},
       {"plain", is_nan(v.value) ? "" : outcome_text(v.plain)},
       {"value", document::number_or_null(v.value)},
-      {"unit", v.unit},
+      {"unit", v.unit()},
       {"lower", document::number_or_null(v.lower)},
       {"upper", document::number_or_null(v.upper)},
       {"limit", document::number_or_null(v.limit())},
       {"comparator", comparator_text(v.compare)},
       {"margin", document::number_or_null(v.margin)},
       {"standard_uncertainty", is_nan(v.value) ? document::value(nullptr) : document::value(v.standard_uncertainty)},
-      {"expanded_uncertainty", is_nan(v.value) ? document::value(nullptr) : document::value(v.expanded_uncertainty)},
+      {"expanded_uncertainty", is_nan(v.value) ? document::value(nullptr) : document::value(v.expanded_uncertainty())},
       {"probability", document::number_or_null(v.probability)},
       {"assumed", v.assumed},
-      {"censored", v.censored},
-      {"settle", v.settle},
-      {"source", document::object{{"title", v.source_title}, {"clause", v.source_clause}, {"grade", v.source_grade}, {"rule", v.rule_text}, {"rulebook", v.rulebook}}},
+      {"censored", v.censored()},
+      {"settle", v.settle()},
+      {"source", document::object{{"title", v.source_title()}, {"clause", v.source_clause()}, {"grade", v.source_grade()}, {"rule", v.rule_text()}, {"rulebook", v.rulebook()}}},
       {"overrides", overrides},
-      {"caution", v.caution},
+      {"caution", v.caution()},
       {"steps", steps},
   };
 }

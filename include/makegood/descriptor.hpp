@@ -183,9 +183,11 @@ inline std::string keys_text(const choice_table& table) {
   }
   return text;
 }
+inline std::string unknown_key_text(std::string_view formula, const argument& a, std::string_view key) {
+  return std::string(formula) + ": " + std::string(a.name) + " = \"" + std::string(key) + "\" is not one of " + keys_text(*a.table);
+}
 [[noreturn]] inline void throw_unknown_key(std::string_view formula, const argument& a, std::string_view key) {
-  throw range_error(std::string(formula) + ": " + std::string(a.name) + " = \"" + std::string(key) +
-                    "\" is not one of " + keys_text(*a.table));
+  throw range_error(unknown_key_text(formula, a, key));
 }
 }  // namespace detail
 

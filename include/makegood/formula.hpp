@@ -180,6 +180,7 @@ struct formula_t : Extras {
   static constexpr bool has_aggregate = !std::is_same_v<Struct<double>, no_aggregate<double>>;
   template <class T>
   using arguments = Struct<T>;
+  using extras_type = Extras;
 
   out result;
   std::array<argument, count> args;
@@ -414,6 +415,9 @@ template <>
 struct extras<> {
   template <class Mask, class... X>
   static constexpr Mask holds_all(const Mask& so_far, const X&...) { return so_far; }
+  template <class Mask, class... X>
+  static constexpr Mask valid_all(const Mask& so_far, const X&...) { return so_far; }
+  static constexpr bool restricts = false;  ///< there is a relation outside which the formula is doubtful
   template <class... X>
   static constexpr int broken(const X&...) { return -1; }
   template <class... X>
@@ -425,9 +429,12 @@ template <class P, class... E>
 struct extras<requirement<P>, E...> {
   requirement<P> first;
   extras<E...> rest;
+  static constexpr bool restricts = extras<E...>::restricts;
   /// All relations as a mask, for the kinds whose comparison gives one.
   template <class Mask, class... X>
   constexpr Mask holds_all(const Mask& so_far, const X&... x) const { return rest.holds_all(so_far & Mask(first.holds(x...)), x...); }
+  template <class Mask, class... X>
+  constexpr Mask valid_all(const Mask& so_far, const X&... x) const { return rest.valid_all(so_far, x...); }
   template <class... X>
   constexpr int broken(const X&... x) const {
     if (!first.holds(x...)) return 0;
@@ -443,8 +450,11 @@ template <class P, class... E>
 struct extras<validity<P>, E...> {
   validity<P> first;
   extras<E...> rest;
+  static constexpr bool restricts = true;
   template <class Mask, class... X>
   constexpr Mask holds_all(const Mask& so_far, const X&... x) const { return rest.holds_all(so_far, x...); }
+  template <class Mask, class... X>
+  constexpr Mask valid_all(const Mask& so_far, const X&... x) const { return rest.valid_all(so_far & Mask(first.holds(x...)), x...); }
   template <class... X>
   constexpr int broken(const X&... x) const { return rest.broken(x...); }
   template <class... X>
@@ -456,8 +466,11 @@ template <class... E>
 struct extras<remarks, E...> {
   remarks first;
   extras<E...> rest;
+  static constexpr bool restricts = extras<E...>::restricts;
   template <class Mask, class... X>
   constexpr Mask holds_all(const Mask& so_far, const X&... x) const { return rest.holds_all(so_far, x...); }
+  template <class Mask, class... X>
+  constexpr Mask valid_all(const Mask& so_far, const X&... x) const { return rest.valid_all(so_far, x...); }
   template <class... X>
   constexpr int broken(const X&... x) const { return rest.broken(x...); }
   template <class... X>

@@ -67,7 +67,10 @@ constexpr auto maximum(const A& a, const B& b) {
 }
 
 /// Standard normal distribution function.
-inline double normal_cdf(double z) { return 0.5 * erfc(-z * 0.70710678118654752440); }
+template <class V>
+MAKEGOOD_INLINE V normal_cdf(const V& z) {
+  return V(0.5) * erfc(-z * V(0.70710678118654752440));
+}
 
 }  // namespace v1
 }  // namespace makegood

@@ -28,19 +28,23 @@ struct instrument_class {
   double percent;
   double limit;
   source from;
+  std::string_view unnamed_gain, unnamed_limit;  ///< the error sources of an instrument without a name
 };
+#define MAKEGOOD_CLASS(kind, percent, limit, ...) \
+  {reads::kind, #kind, percent, limit, source{__VA_ARGS__}, "an unnamed instrument, " #kind ", gain", "an unnamed instrument, " #kind ", limit"}
 inline constexpr instrument_class instrument_classes[] = {
-    {reads::continuity, "continuity", 30.0, 0.0, {"IEC 61557-4", "operating uncertainty within the marked range", "memory"}},
-    {reads::insulation, "insulation", 30.0, 0.0, {"IEC 61557-2", "operating uncertainty within the marked range", "memory"}},
-    {reads::loop_impedance, "loop_impedance", 30.0, 0.0, {"IEC 61557-3", "operating uncertainty within the marked range", "memory"}},
-    {reads::rcd_time, "rcd_time", 10.0, 0.0, {"IEC 61557-6", "tripping time", "memory"}},
-    {reads::resistance, "resistance", 2.0, 0.0, {"multimeter, worst case", "", "common-practice"}},
-    {reads::temperature, "temperature", 0.0, 2.0, {"contact thermometer, worst case", "", "common-practice"}},
-    {reads::airflow, "airflow", 10.0, 0.0, {"vane anemometer in a hood, worst case", "", "common-practice"}},
-    {reads::length, "length", 2.0, 0.0, {"tape along a route, worst case", "", "common-practice"}},
-    {reads::voltage, "voltage", 2.0, 0.0, {"multimeter, worst case", "", "common-practice"}},
-    {reads::current, "current", 5.0, 0.0, {"clamp meter, worst case", "", "common-practice"}},
+    MAKEGOOD_CLASS(continuity, 30.0, 0.0, "IEC 61557-4", "operating uncertainty within the marked range", "memory"),
+    MAKEGOOD_CLASS(insulation, 30.0, 0.0, "IEC 61557-2", "operating uncertainty within the marked range", "memory"),
+    MAKEGOOD_CLASS(loop_impedance, 30.0, 0.0, "IEC 61557-3", "operating uncertainty within the marked range", "memory"),
+    MAKEGOOD_CLASS(rcd_time, 10.0, 0.0, "IEC 61557-6", "tripping time", "memory"),
+    MAKEGOOD_CLASS(resistance, 2.0, 0.0, "multimeter, worst case", "", "common-practice"),
+    MAKEGOOD_CLASS(temperature, 0.0, 2.0, "contact thermometer, worst case", "", "common-practice"),
+    MAKEGOOD_CLASS(airflow, 10.0, 0.0, "vane anemometer in a hood, worst case", "", "common-practice"),
+    MAKEGOOD_CLASS(length, 2.0, 0.0, "tape along a route, worst case", "", "common-practice"),
+    MAKEGOOD_CLASS(voltage, 2.0, 0.0, "multimeter, worst case", "", "common-practice"),
+    MAKEGOOD_CLASS(current, 5.0, 0.0, "clamp meter, worst case", "", "common-practice"),
 };
+#undef MAKEGOOD_CLASS
 constexpr const instrument_class* class_of(reads kind) {
   for (const auto& c : instrument_classes)
     if (c.kind == kind) return &c;
@@ -86,30 +90,48 @@ struct reading {
   }
 };
 
-/// The number of a reading with its error sources: gain (common to all readings of that function of that instrument) and
-/// the reading's own part. No statement: the worst case of the class, marked as assumed.
-inline measured to_measured(const reading& r, reads kind, std::string_view what) {
-  measured m(r.number);
-  const double size = std::fabs(r.number);
-  std::string id = r.instrument.empty() ? std::string("an unnamed instrument") : r.instrument;
+/// The name of a state, as documents and arrays write it.
+constexpr std::string_view state_text(reading::state s) {
+  constexpr std::string_view names[] = {"value", "above", "below", "no_trip", "not_measured", "pending"};
+  return names[static_cast<std::size_t>(s)];
+}
+
+/// The error sources of a reading: gain (common to all readings of that function of that instrument) and the reading's own part.
+/// No statement: the worst case of the class; then the answer is true. fn(source, lasting, of_reading, size): the name, whether it outlives
+/// the call, whether the size is a factor of the reading, the standard uncertainty.
+template <class Fn>
+bool each_source(const std::optional<accuracy>& stated, std::string_view instrument, std::string_view label, reads kind, std::string_view what, Fn fn) {
+  constexpr double root3 = 1.7320508075688772;
   const auto* typical = class_of(kind);
+  if (!stated) {
+    if (!typical) return false;
+    const auto tell = [&](std::string_view unnamed, std::string_view part, bool of_reading, double size) {
+      if (instrument.empty()) fn(unnamed, true, of_reading, size);
+      else fn(std::string(instrument) + ", " + std::string(typical->key) + std::string(part), false, of_reading, size);
+    };
+    if (typical->percent > 0.0) tell(typical->unnamed_gain, ", gain", true, typical->percent / 100.0 / root3);
+    if (typical->limit > 0.0) tell(typical->unnamed_limit, ", limit", false, typical->limit / root3);
+    return true;
+  }
+  const auto& a = *stated;
+  std::string id(instrument.empty() ? std::string_view("an unnamed instrument") : instrument);
   id += ", ";
   id += typical ? typical->key : std::string_view("reading");
-  std::string own = id + ", " + (r.label.empty() ? std::string(what) : r.label);
-  constexpr double root3 = 1.7320508075688772;
-  if (r.statement) {
-    const auto& a = *r.statement;
-    const double k = a.coverage_factor > 0.0 ? a.coverage_factor : root3;
-    if (a.percent > 0.0) m.add(id + ", gain", a.percent / 100.0 * r.number / k);
-    if (a.counts > 0.0) m.add(own + ", last digits", a.counts * a.resolution / k);
-    else if (a.resolution > 0.0 && !(a.coverage_factor > 0.0)) m.add(own + ", resolution", 0.5 * a.resolution / root3);
-    if (a.limit > 0.0) m.add(id + ", limit", a.limit / k);
-    if (a.standard_uncertainty > 0.0) m.add(own + ", stated", a.standard_uncertainty);
-  } else if (typical) {
-    m.assumed = true;
-    if (typical->percent > 0.0) m.add(id + ", gain", typical->percent / 100.0 * size / root3);
-    if (typical->limit > 0.0) m.add(id + ", limit", typical->limit / root3);
-  }
+  const std::string own = id + ", " + std::string(label.empty() ? what : label);
+  const double k = a.coverage_factor > 0.0 ? a.coverage_factor : root3;
+  if (a.percent > 0.0) fn(id + ", gain", false, true, a.percent / 100.0 / k);
+  if (a.counts > 0.0) fn(own + ", last digits", false, false, a.counts * a.resolution / k);
+  else if (a.resolution > 0.0 && !(a.coverage_factor > 0.0)) fn(own + ", resolution", false, false, 0.5 * a.resolution / root3);
+  if (a.limit > 0.0) fn(id + ", limit", false, false, a.limit / k);
+  if (a.standard_uncertainty > 0.0) fn(own + ", stated", false, false, a.standard_uncertainty);
+  return false;
+}
+/// The number of a reading with its error sources.
+inline measured to_measured(const reading& r, reads kind, std::string_view what) {
+  measured m(r.number);
+  m.assumed = each_source(r.statement, r.instrument, r.label, kind, what, [&m](std::string_view source, bool, bool of_reading, double size) {
+    m.add(std::string(source), of_reading ? size * m.value : size);
+  });
   return m;
 }
 

@@ -3,6 +3,7 @@
 // Core: every check takes one. Includes the standard library only.
 #pragma once
 #include <array>
+#include <memory>
 #include <span>
 #include <string>
 #include <string_view>
@@ -55,69 +56,73 @@ struct rule_override {
   comparator compare = comparator::at_most;
   std::array<double, 4> numbers{};
   std::string reason;
+
+  std::string words() const { return name + ": " + reason; }
 };
 
-/// One or more tables, in order, with named overrides.
+/// One or more tables, in order, with named overrides. Copies share their content, which never changes.
 class rulebook {
  public:
   rulebook() = default;
-  rulebook(const rule_table& t) : tables_{&t} {}
+  rulebook(const rule_table& t) : is_(std::make_shared<const content>(content{{&t}, {}})) {}
 
   /// Both books: the first that has a rule answers.
-  friend rulebook operator+(rulebook a, const rulebook& b) {
-    for (const auto* t : b.tables_) a.tables_.push_back(t);
-    for (const auto& o : b.overrides_) a.overrides_.push_back(o);
-    return a;
+  friend rulebook operator+(const rulebook& a, const rulebook& b) {
+    content c = a.is_ ? *a.is_ : content{};
+    for (const auto* t : b.tables()) c.tables.push_back(t);
+    for (const auto& o : b.overrides()) c.overrides.push_back(o);
+    return rulebook(std::move(c));
   }
   rulebook with(rule_override o) const {
-    rulebook r = *this;
-    r.overrides_.push_back(std::move(o));
-    return r;
+    content c = is_ ? *is_ : content{};
+    c.overrides.push_back(std::move(o));
+    return rulebook(std::move(c));
   }
   std::string id() const {
     std::string text;
-    for (const auto* t : tables_) {
+    for (const auto* t : tables()) {
       if (!text.empty()) text += ',';
       text += t->id;
     }
-    for (const auto& o : overrides_) text += "+" + o.name;
+    for (const auto& o : overrides()) text += "+" + o.name;
     return text;
   }
-  std::span<const rule_table* const> tables() const { return tables_; }
-  std::span<const rule_override> overrides() const { return overrides_; }
+  std::span<const rule_table* const> tables() const { return is_ ? is_->tables : std::span<const rule_table* const>{}; }
+  std::span<const rule_override> overrides() const { return is_ ? is_->overrides : std::span<const rule_override>{}; }
 
+  /// A row, or none; and the override that took its place. It lives as long as the book.
   struct answer {
-    bool found = false;
-    rule row{};
-    const rule_table* book = nullptr;
-    std::string overridden{};  ///< "name: reason" of the override that was used
+    const rule* row = nullptr;
+    const rule_override* changed = nullptr;
+
+    bool found() const { return row || changed; }
+    comparator compare() const { return changed ? changed->compare : row->compare; }
+    const std::array<double, 4>& numbers() const { return changed ? changed->numbers : row->numbers; }
+    bool needs_makers_figure() const { return !changed && row->needs_makers_figure; }
+    source from() const { return row ? row->from : source{}; }
   };
   answer find(std::string_view limit, std::string_view condition) const {
     answer a;
-    for (const auto* t : tables_) {
+    for (const auto* t : tables()) {
       for (const auto& r : t->rules)
         if (r.limit == limit && (r.condition.empty() || r.condition == condition)) {
-          a = {true, r, t, {}};
+          a.row = &r;
           break;
         }
-      if (a.found) break;
+      if (a.row) break;
     }
-    for (const auto& o : overrides_)
-      if (o.limit == limit && (o.condition.empty() || o.condition == condition)) {
-        a.found = true;
-        a.row.limit = o.limit;
-        a.row.condition = o.condition;
-        a.row.compare = o.compare;
-        a.row.numbers = o.numbers;
-        a.row.needs_makers_figure = false;
-        a.overridden = o.name + ": " + o.reason;
-      }
+    for (const auto& o : overrides())
+      if (o.limit == limit && (o.condition.empty() || o.condition == condition)) a.changed = &o;
     return a;
   }
 
  private:
-  std::vector<const rule_table*> tables_;
-  std::vector<rule_override> overrides_;
+  struct content {
+    std::vector<const rule_table*> tables;
+    std::vector<rule_override> overrides;
+  };
+  explicit rulebook(content c) : is_(std::make_shared<const content>(std::move(c))) {}
+  std::shared_ptr<const content> is_;
 };
 
 }  // namespace v1

@@ -2,6 +2,9 @@
 // Checks and their verdicts: a value held against a limit of a rulebook, with doubt, source and working.
 // Core: every check of every subject. Includes the standard library only.
 #pragma once
+#include <algorithm>
+#include <deque>
+#include <memory>
 #include <span>
 #include <string>
 #include <tuple>
@@ -9,6 +12,7 @@
 #include <vector>
 #include "reading.hpp"
 #include "rulebook.hpp"
+#include "scalar/probe.hpp"
 #include "scalar/symbol.hpp"
 
 namespace makegood {
@@ -48,8 +52,9 @@ struct given {
 
 /// The probability of conformity that proves a value, or its opposite. One place for the whole library.
 inline constexpr double proved_at = 0.95;
+/// No formula and no check takes more.
+inline constexpr std::size_t most_arguments = 12;
 
-struct verdict;
 /// A check without its types: what the doors, the lists and the visit use.
 struct check_info {
   const void* self = nullptr;
@@ -61,17 +66,17 @@ struct check_info {
   int condition = -1;              ///< the argument that selects the rule's row
   std::span<const column> columns; ///< meaning of the rule's numbers
   bool two_sided = false;
+  bool may_doubt = false;          ///< something in it has a range of validity
   comparator default_compare = comparator::at_most;
   std::string_view caution;
   source from;
   struct evaluated {
     double value = no_number, lower = no_number, upper = no_number;
-    std::vector<double> d_value, d_lower, d_upper;
+    std::array<double, most_arguments> d_value, d_lower, d_upper;  ///< slopes by each argument
     remark fault{}, doubt{};
-    int refused_argument = -1;
-    std::string refused{};
+    std::string_view refused{};  ///< the relation that does not hold
   };
-  evaluated (*evaluate)(const void* self, const double* x, const choice_table& rule) = nullptr;
+  void (*evaluate)(const void* self, const double* x, const choice_table& rule, evaluated& e) = nullptr;
   working (*work)(const void* self, const double* x, const choice_table& rule, bool value_only) = nullptr;
 
   std::size_t required() const {
@@ -81,32 +86,31 @@ struct check_info {
   }
 };
 
-/// The outcome of a check, with everything that a reader needs to defend it.
+/// The outcome of a check, with everything that a reader needs to defend it. Numbers and handles; the text is written when asked for.
 struct verdict {
   makegood::outcome outcome = makegood::outcome::undecided;
   makegood::reason reason = makegood::reason::none;
-  std::string detail{};                  ///< what is missing, or what lies outside validity
-  std::string doubt{};                   ///< outside validity: why, without the names of formula and argument
+  makegood::outcome plain = makegood::outcome::undecided;  ///< the reading against the limit, nothing else
+  comparator compare = comparator::at_most;
+  bool assumed = false;                  ///< the worst case of an instrument's class was taken
+  reading::state taken = reading::state::value;  ///< above, below, no_trip: the reading was out of range
+  signed char missing = -1;              ///< not measured: the argument
+  unsigned char count = 0;               ///< of inputs
   double value = no_number;
   double lower = no_number, upper = no_number;  ///< limits; NaN: no limit on that side
-  comparator compare = comparator::at_most;
   double margin = no_number;             ///< distance to the nearest limit, safe side positive, in the unit of the value
   double standard_uncertainty = 0.0;     ///< of the margin
-  double expanded_uncertainty = 0.0;     ///< k = 2
   double probability = no_number;        ///< of conformity
-  makegood::outcome plain = makegood::outcome::undecided;  ///< the reading against the limit, nothing else
-  bool assumed = false;                  ///< the worst case of an instrument's class was taken
-  std::string censored{};                ///< "above" or "below" when the reading was out of range
-  std::string settle{};                  ///< what reading would settle it
-  std::string unit{};
-  std::string source_title{}, source_clause{}, source_grade{}, rule_text{}, rulebook{};
-  std::vector<std::string> overrides{};
-  std::string caution{};
-  std::string check{};
-  check_info info{};
-  std::vector<double> inputs{};
-  std::array<double, 4> rule_numbers{};
+  std::array<double, most_arguments> inputs{};  ///< a word: the index of its row
+  remark outside{};                      ///< what lies outside its range of validity
+  const check_info* info = nullptr;
+  makegood::rulebook book{};
+  struct words {
+    std::string detail, doubt, settle;
+  };
+  std::shared_ptr<const words> said{};   ///< written by the visit instead of the check
 
+  double expanded_uncertainty() const { return 2.0 * standard_uncertainty; }  ///< k = 2
   /// One sided checks: the limit; two sided: the nearer one.
   double limit() const {
     if (is_nan(lower)) return upper;
@@ -123,237 +127,346 @@ struct verdict {
   /// A verdict has three outcomes: it is no truth value. Compare `outcome`.
   explicit operator bool() const = delete;
 
+  std::string_view check() const { return info ? info->name : std::string_view(); }
+  std::string_view unit() const { return info ? info->result.unit.symbol : std::string_view(); }
+  std::string_view caution() const { return info ? info->caution : std::string_view(); }
+  std::string rulebook() const { return book.id(); }
+  /// The condition of the rule that was asked for.
+  std::string_view condition() const {
+    if (!info || info->condition < 0) return {};
+    const auto k = static_cast<std::size_t>(info->condition);
+    return info->args[k].table->rows[static_cast<std::size_t>(inputs[k])].key;
+  }
+  rulebook::answer rule() const {
+    if (!info || info->limit_id.empty() || missing >= 0 || count == 0) return {};
+    return book.find(info->limit_id, condition());
+  }
+  std::string source_title() const {
+    const auto r = rule();
+    if (r.changed) return "override: " + r.changed->words();
+    return std::string(source_row(r).title);
+  }
+  std::string source_clause() const {
+    const auto r = rule();
+    return r.changed ? std::string() : std::string(source_row(r).clause);
+  }
+  std::string source_grade() const {
+    const auto r = rule();
+    return r.changed ? std::string("override") : std::string(source_row(r).grade);
+  }
+  std::string rule_text() const {
+    const auto r = rule();
+    return r.row && !r.changed && !r.row->needs_makers_figure ? std::string(r.row->text) : std::string();
+  }
+  std::vector<std::string> overrides() const {
+    const auto r = rule();
+    return r.changed ? std::vector<std::string>{r.changed->words()} : std::vector<std::string>{};
+  }
+  /// "above", "below" or "no trip" when the reading was out of range.
+  std::string_view censored() const {
+    if (taken == reading::state::above) return "above";
+    if (taken == reading::state::below) return "below";
+    return taken == reading::state::no_trip ? "no trip" : "";
+  }
+  /// Outside validity: why, without the names of formula and argument.
+  std::string doubt() const { return said ? said->doubt : std::string(outside.text); }
+  /// What is missing, or what lies outside validity.
+  std::string detail() const {
+    if (said) return said->detail;
+    switch (reason) {
+      case reason::not_measured: return missing < 0 ? std::string() : std::string(argument_missing().text) + (taken == reading::state::pending ? " (pending)" : "");
+      case reason::no_rule_in_book:
+        return "no \"" + std::string(info->limit_id) + "\"" + (condition().empty() ? "" : " for \"" + std::string(condition()) + "\"") + " in " +
+               (book.tables().empty() && book.overrides().empty() ? std::string("an empty rulebook") : book.id());
+      case reason::needs_makers_figure: return std::string(rule().row->text);
+      case reason::outside_validity:
+        return std::string(outside.formula) + ": " +
+               (outside.argument.empty() ? "" : std::string(outside.argument) + " = " + quantity_text(outside.at, outside.unit, 6) + ": ") + std::string(outside.text);
+      case reason::straddles_limit:
+        if (!censored().empty()) return "the reading is out of the instrument's range on the side where it proves nothing";
+        return plain == makegood::outcome::fail ? "does not meet the limit as read; not proved either way" : "meets the limit as read; not proved either way";
+      default: return {};
+    }
+  }
+  /// What reading would settle it.
+  std::string settle() const {
+    if (said) return said->settle;
+    switch (reason) {
+      case reason::not_measured: return missing < 0 ? std::string() : "measure: " + std::string(argument_missing().text);
+      case reason::no_rule_in_book: return "the maker's figure, or a rulebook that holds this limit";
+      case reason::needs_makers_figure: return "the maker's figure for this device";
+      case reason::outside_validity: return "a measurement of the result itself, or a method that holds there";
+      case reason::straddles_limit: {
+        if (!censored().empty()) return "a reading on a range that reaches " + quantity_text(limit(), unit(), 4);
+        const double size = std::fabs(margin);
+        return size > 0.0 ? "a reading with a standard uncertainty of " + quantity_text(size / 1.6448536269514722, unit(), 2) +
+                                " or better (now " + quantity_text(standard_uncertainty, unit(), 2) + "), if it shows the same value"
+                          : "no reading can: the value lies on the limit itself; move the value";
+      }
+      default: return {};
+    }
+  }
+
   /// The worked steps, written when asked for.
   std::vector<working> worked() const {
     std::vector<working> all;
-    if (inputs.empty() || is_nan(value) || !info.work) return all;
-    const choice_row row{"", "", rule_numbers, {}};
-    const choice_table table{info.columns, std::span<const choice_row>(&row, 1)};
-    all.push_back(info.work(info.self, inputs.data(), table, true));
-    all.push_back(info.work(info.self, inputs.data(), table, false));
+    if (count == 0 || is_nan(value) || !info || !info->work) return all;
+    const auto r = rule();
+    const choice_row row{"", "", r.found() ? r.numbers() : std::array<double, 4>{}, {}};
+    const choice_table table{info->columns, std::span<const choice_row>(&row, 1)};
+    all.push_back(info->work(info->self, inputs.data(), table, true));
+    all.push_back(info->work(info->self, inputs.data(), table, false));
     return all;
+  }
+
+ private:
+  const argument& argument_missing() const { return info->args[static_cast<std::size_t>(missing)]; }
+  source source_row(const rulebook::answer& r) const {
+    if (r.row) return r.row->from;
+    return info && reason != reason::no_rule_in_book ? info->from : source{{}, {}, {}};
   }
 };
 
 namespace detail {
 
-inline outcome plainly(double value, double lower, double upper, comparator c) {
-  const bool low_ok = is_nan(lower) || (c == comparator::above ? value > lower : value >= lower);
-  const bool high_ok = is_nan(upper) || (c == comparator::below ? value < upper : value <= upper);
-  if (is_nan(value)) return outcome::undecided;
-  return low_ok && high_ok ? outcome::pass : outcome::fail;
+constexpr bool any_of(bool x) { return x; }
+
+/// The numbers of a verdict, for one row or for as many as a register holds. Codes are whole numbers.
+template <class V>
+struct judged {
+  V value, lower, upper, margin, standard_uncertainty, probability, outcome, reason, plain;
+};
+template <class E, class V>
+constexpr V code(E e, const V&) { return V(static_cast<double>(static_cast<unsigned char>(e))); }
+
+/// What is known of a row before it is judged. M: bool, or a mask.
+template <class M>
+struct circumstances {
+  M has_lower, has_upper, strict;  ///< of the limit
+  M doubtful;                      ///< something lies outside its range of validity
+  M beyond, beyond_larger;         ///< a reading lies out of its instrument's range; the true value is larger than the number
+  bool two_sided;
+};
+
+/// The decision rule of the library, once, for every kind of number. `doubt_of(upper, u, direction)` gives the standard uncertainty of the
+/// distance to one limit, and how that distance grows with the reading that is out of range.
+/// A pass or a fail is proved with the probability `proved_at`; beyond the range, only where "beyond" moves the margin one way.
+template <class V, class M, class Doubt>
+MAKEGOOD_INLINE judged<V> decide(const V& value, const V& lower_, const V& upper_, const circumstances<M>& is, const Doubt& doubt_of) {
+  const V zero(0.0), one(1.0), none(no_number);
+  judged<V> r;
+  r.value = value;
+  r.lower = select(is.has_lower, lower_, none);
+  r.upper = select(is.has_upper, upper_, none);
+  const M low_met = !is.has_lower || value > lower_ || (!is.strict && value >= lower_);
+  const M high_met = !is.has_upper || value < upper_ || (!is.strict && value <= upper_);
+  r.plain = select(low_met && high_met, code(outcome::pass, zero), code(outcome::fail, zero));
+
+  // value and limit may share error sources, so the difference is propagated, not the parts
+  const auto conforms = [&](const V& margin, const V& u) MAKEGOOD_LAMBDA_INLINE {  // P(margin really on the safe side)
+    const M some = u > zero;
+    const M met = margin > zero || (!is.strict && margin >= zero);
+    const V sure = select(met, one, zero);
+    return any_of(some) ? select(some, normal_cdf(margin / select(some, u, one)), sure) : sure;
+  };
+  V u_high, u_low, direction_high, direction_low;
+  doubt_of(true, u_high, direction_high);
+  doubt_of(false, u_low, direction_low);
+  const V to_upper = upper_ - value, to_lower = value - lower_;
+  V p = one;
+  if (any_of(is.has_upper)) p = select(is.has_upper, p - (one - conforms(to_upper, u_high)), p);
+  if (any_of(is.has_lower)) p = select(is.has_lower, p - (one - conforms(to_lower, u_low)), p);
+  p = select(p < zero, zero, p);
+  const M nearer_low = is.has_lower && (!is.has_upper || to_lower < to_upper);
+  r.margin = select(nearer_low, to_lower, to_upper);
+  r.standard_uncertainty = select(nearer_low, u_low, u_high);
+  const V direction = select(is.has_upper, direction_high, direction_low);
+
+  const M proved = p >= V(proved_at), refuted = p <= V(1.0 - proved_at);
+  const V undecided = code(outcome::undecided, zero);
+  const V ordinary = select(proved, code(outcome::pass, zero), select(refuted, code(outcome::fail, zero), undecided));
+
+  const M grows = (direction > zero && is.beyond_larger) || (direction < zero && !is.beyond_larger);
+  const M shrinks = (direction < zero && is.beyond_larger) || (direction > zero && !is.beyond_larger);
+  V out_of_range;
+  if (is.two_sided) {  // beyond the far limit proves a breach; otherwise nothing is proved
+    const M breach = (is.beyond_larger && value > upper_) || (!is.beyond_larger && value < lower_);
+    out_of_range = select(breach, code(outcome::fail, zero), undecided);
+  } else {
+    out_of_range = select(grows && proved, code(outcome::pass, zero), select(shrinks && refuted, code(outcome::fail, zero), undecided));
+  }
+  r.plain = select(is.beyond && !is.doubtful, out_of_range, r.plain);
+  r.probability = select(is.beyond && !is.doubtful, none, p);
+  r.outcome = select(is.doubtful, undecided, select(is.beyond, out_of_range, ordinary));
+  r.reason = select(is.doubtful, code(reason::outside_validity, zero),
+                    select(r.outcome >= undecided, code(reason::straddles_limit, zero), code(reason::none, zero)));
+  return r;
 }
 
-/// Everything between arguments and verdict, for every check.
-inline verdict judge(const check_info& info, std::span<const given> arguments, const rulebook& book) {
-  verdict v;
-  v.check = info.name;
-  v.info = info;
-  v.unit = info.result.unit.symbol;
-  v.caution = info.caution;
-  v.rulebook = book.id();
-  v.compare = info.default_compare;
-  v.source_title = info.from.title;
-  v.source_clause = info.from.clause;
-  v.source_grade = info.from.grade;
+/// One contribution to the doubt of a check's arguments; the list of a call is sorted by source, so that what has one name adds up.
+struct doubt_term {
+  std::string_view source;
+  std::size_t argument = 0;
+  bool of_reading = false;         ///< the size is a factor of the reading
+  double size = 0.0;
+  const double* column = nullptr;  ///< the sizes row by row (arrays)
+  bool first = true;               ///< of its source
+};
+inline void sort_terms(std::vector<doubt_term>& terms) {
+  std::sort(terms.begin(), terms.end(), [](const doubt_term& a, const doubt_term& b) {
+    return a.source != b.source ? a.source < b.source : a.argument < b.argument;
+  });
+  for (std::size_t i = 1; i < terms.size(); ++i) terms[i].first = terms[i].source != terms[i - 1].source;
+}
 
+/// Why a check cannot be made of what was given.
+struct refusal {
+  enum class what : unsigned char { nothing, range, relation } kind = what::nothing;
+  std::string text{};
+  explicit operator bool() const { return kind != what::nothing; }
+  [[noreturn]] void raise() const {
+    if (kind == what::relation) throw relation_error(text);
+    throw range_error(text);
+  }
+};
+inline refusal refused(const check_info& info, const std::string& text) { return {refusal::what::range, std::string(info.name) + ": " + text}; }
+inline bool is_absent(const given& g) {
+  const auto* r = std::get_if<reading>(&g.is);
+  return r && (r->is == reading::state::not_measured || r->is == reading::state::pending);
+}
+inline constexpr std::string_view infinite_doubt = "the uncertainty of the margin has no finite value for these arguments";
+inline constexpr std::string_view infinite_limit = "the limit has no finite value for these arguments";
+
+/// Everything between arguments and verdict, for every check; nothing is thrown for what a user may give.
+inline refusal try_judge(const check_info& info, std::span<const given> arguments, const rulebook& book, verdict& v) {
+  v.info = &info;
+  v.book = book;
+  v.compare = info.default_compare;
   const std::size_t n = info.args.size();
   if (arguments.size() < info.required() || arguments.size() > n)
-    throw range_error(std::string(info.name) + ": takes " + std::to_string(info.required()) + " to " + std::to_string(n) + " arguments");
-  v.inputs.assign(n, no_number);
-  std::vector<measured> in(n);
-  int out_of_range_reading = -1;
+    return refused(info, "takes " + std::to_string(info.required()) + " to " + std::to_string(n) + " arguments");
+  for (std::size_t i = 0; i < arguments.size(); ++i)
+    if (is_absent(arguments[i])) {
+      v.reason = reason::not_measured;
+      v.missing = static_cast<signed char>(i);
+      v.taken = std::get<reading>(arguments[i].is).is;
+      if (info.args[i].table) return refused(info, std::string(info.args[i].name) + " must be one of " + keys_text(*info.args[i].table));
+      return {};
+    }
+  double* x = v.inputs.data();
+  v.count = static_cast<unsigned char>(n);
+  std::vector<doubt_term> terms;
+  std::deque<std::string> names;  // of sources that are not written down anywhere else
+  int beyond = -1;
   for (std::size_t i = 0; i < n; ++i) {
     const auto& a = info.args[i];
     if (i >= arguments.size()) {
-      v.inputs[i] = a.fallback;
-      in[i] = a.fallback;
+      x[i] = a.fallback;
       continue;
     }
     const auto& g = arguments[i].is;
+    const auto* word = std::get_if<std::string>(&g);
     if (a.table) {
-      const auto* word = std::get_if<std::string>(&g);
-      if (!word) throw range_error(std::string(info.name) + ": " + std::string(a.name) + " must be one of " + keys_text(*a.table));
-      const int row = a.table->find(*word);
-      if (row < 0) throw_unknown_key(info.name, a, *word);
-      v.inputs[i] = row;
-      in[i] = row;
+      const int row = word ? a.table->find(*word) : -1;
+      if (!word) return refused(info, std::string(a.name) + " must be one of " + keys_text(*a.table));
+      if (row < 0) return {refusal::what::range, unknown_key_text(info.name, a, *word)};
+      x[i] = row;
       continue;
     }
-    if (std::holds_alternative<std::string>(g))
-      throw range_error(std::string(info.name) + ": " + std::string(a.name) + " must be a number in " + std::string(a.unit.symbol));
+    if (word) return refused(info, std::string(a.name) + " must be a number in " + std::string(a.unit.symbol));
+    const auto add = [&](std::string_view source, bool lasting, bool of_reading, double size) {
+      terms.push_back({lasting ? source : std::string_view(names.emplace_back(source)), i, of_reading, size});
+    };
     if (const auto* m = std::get_if<measured>(&g)) {
-      in[i] = *m;
-    } else {
-      const reading r = std::holds_alternative<reading>(g) ? std::get<reading>(g) : reading(std::get<double>(g));
-      if (r.is == reading::state::not_measured || r.is == reading::state::pending) {
-        v.outcome = outcome::undecided;
-        v.reason = reason::not_measured;
-        v.detail = std::string(a.text) + (r.is == reading::state::pending ? " (pending)" : "");
-        v.settle = "measure: " + std::string(a.text);
-        v.inputs.clear();
-        return v;
+      x[i] = m->value;
+      v.assumed = v.assumed || (m->assumed && !m->parts.empty());
+      for (const auto& p : m->parts) {
+        if (!is_finite(p.u)) return refused(info, std::string(a.name) + ": its uncertainty (" + p.source + ") is not a number");
+        add(p.source, true, false, p.u);
       }
+    } else if (const auto* number = std::get_if<double>(&g)) {
+      x[i] = *number;
+      v.assumed = each_source({}, {}, {}, a.instrument, a.name, add) || v.assumed;
+    } else {
+      const auto& r = std::get<reading>(g);
       if (r.is == reading::state::no_trip) {
-        in[i] = measured(a.permitted.high);
-        v.censored = "no trip";
-        out_of_range_reading = static_cast<int>(i);
+        x[i] = a.permitted.high;
       } else {
-        in[i] = to_measured(r, a.instrument, a.name);
-        if (r.is != reading::state::value) {
-          v.censored = r.is == reading::state::above ? "above" : "below";
-          out_of_range_reading = static_cast<int>(i);
-        }
+        x[i] = r.number;
+        v.assumed = each_source(r.statement, r.instrument, r.label, a.instrument, a.name, add) || v.assumed;
+      }
+      if (r.is != reading::state::value) {
+        v.taken = r.is;
+        beyond = static_cast<int>(i);
       }
     }
-    v.inputs[i] = in[i].value;
-    if (!a.permitted.contains(in[i].value))
-      throw range_error(std::string(info.name) + ": " + std::string(a.name) + ": " + out_of_range_text(a, in[i].value));
-    for (const auto& part : in[i].parts)
-      if (!is_finite(part.u))
-        throw range_error(std::string(info.name) + ": " + std::string(a.name) + ": its uncertainty (" + part.source + ") is not a number");
-    v.assumed = v.assumed || in[i].assumed;
+    if (!a.permitted.contains(x[i])) return refused(info, std::string(a.name) + ": " + out_of_range_text(a, x[i]));
+    for (const auto& t : terms)
+      if (t.argument == i && !is_finite(t.size)) return refused(info, std::string(a.name) + ": its uncertainty (" + std::string(t.source) + ") is not a number");
   }
+  sort_terms(terms);
 
-  // the rule
   choice_row row{"", "", {}, {}};
   if (!info.limit_id.empty()) {
-    std::string_view condition;
-    if (info.condition >= 0) {
-      const auto k = static_cast<std::size_t>(info.condition);
-      condition = info.args[k].table->rows[static_cast<std::size_t>(v.inputs[k])].key;
+    const auto r = v.rule();
+    if (!r.found() || r.needs_makers_figure()) {
+      v.reason = r.found() ? reason::needs_makers_figure : reason::no_rule_in_book;
+      return {};
     }
-    const auto answer = book.find(info.limit_id, condition);
-    if (!answer.found) {
-      v.reason = reason::no_rule_in_book;
-      v.detail = "no \"" + std::string(info.limit_id) + "\"" + (condition.empty() ? "" : " for \"" + std::string(condition) + "\"") + " in " +
-                 (book.id().empty() ? std::string("an empty rulebook") : book.id());
-      v.settle = "the maker's figure, or a rulebook that holds this limit";
-      v.source_title = v.source_clause = v.source_grade = {};
-      v.inputs.clear();
-      return v;
-    }
-    if (!answer.overridden.empty()) v.overrides.push_back(answer.overridden);
-    if (answer.row.needs_makers_figure) {
-      v.reason = reason::needs_makers_figure;
-      v.detail = answer.row.text;
-      v.settle = "the maker's figure for this device";
-      v.inputs.clear();
-      return v;
-    }
-    row.values = answer.row.numbers;
-    v.rule_numbers = row.values;
-    v.compare = answer.row.compare;
-    v.source_title = answer.row.from.title;
-    v.source_clause = answer.row.from.clause;
-    v.source_grade = answer.row.from.grade;
-    v.rule_text = answer.row.text;
-    if (!answer.overridden.empty()) {
-      v.source_title = "override: " + answer.overridden;
-      v.source_clause.clear();
-      v.source_grade = "override";
-      v.rule_text.clear();
-    }
+    row.values = r.numbers();
+    v.compare = r.compare();
   }
   const choice_table table{info.columns, std::span<const choice_row>(&row, 1)};
-  const auto e = info.evaluate(info.self, v.inputs.data(), table);
-  if (!e.refused.empty()) throw relation_error(e.refused);
+  check_info::evaluated e;
+  info.evaluate(info.self, x, table, e);
+  if (!e.refused.empty()) return {refusal::what::relation, std::string(info.name) + ": " + std::string(e.refused)};
   if (!is_finite(e.value)) {
-    std::string text = std::string(info.name) + ": no finite value";
+    std::string text = "no finite value";
     if (e.fault.set()) text += ": inside " + std::string(e.fault.formula) + ": " + std::string(e.fault.argument) + ": " + std::string(e.fault.text);
-    throw range_error(text);
+    return refused(info, text);
   }
-  v.value = e.value;
-  const bool has_lower = info.two_sided || v.compare == comparator::at_least || v.compare == comparator::above;
-  const bool has_upper = info.two_sided || v.compare == comparator::at_most || v.compare == comparator::below;
-  if (has_lower) v.lower = e.lower;
-  if (has_upper) v.upper = e.upper;
-  if ((has_lower && !is_finite(v.lower)) || (has_upper && !is_finite(v.upper)))
-    throw range_error(std::string(info.name) + ": the limit has no finite value for these arguments");
-  v.plain = plainly(v.value, v.lower, v.upper, v.compare);
-
-  // margins and their doubt: value and limit may share error sources, so the difference is propagated, not the parts
-  const auto doubt_of = [&](const std::vector<double>& d_limit, double sign) {
-    std::vector<double> c(n);
-    for (std::size_t i = 0; i < n; ++i) c[i] = sign * (d_limit[i] - e.d_value[i]);
-    return std::pair(combine(0.0, c.data(), in.data(), n).standard_uncertainty(), c);
+  circumstances<bool> is{};
+  is.two_sided = info.two_sided;
+  is.has_lower = info.two_sided || v.compare == comparator::at_least || v.compare == comparator::above;
+  is.has_upper = info.two_sided || v.compare == comparator::at_most || v.compare == comparator::below;
+  is.strict = v.compare == comparator::below || v.compare == comparator::above;
+  is.doubtful = e.doubt.set();
+  is.beyond = beyond >= 0;
+  is.beyond_larger = v.taken != reading::state::below;
+  if ((is.has_lower && !is_finite(e.lower)) || (is.has_upper && !is_finite(e.upper))) return refused(info, std::string(infinite_limit));
+  bool finite = true;
+  const auto doubt_of = [&](bool upper, double& u, double& direction) {
+    const auto& d = upper ? e.d_upper : e.d_lower;
+    const auto slope = [&](std::size_t i) { return upper ? d[i] - e.d_value[i] : e.d_value[i] - d[i]; };
+    double variance = 0.0, sum = 0.0;
+    for (std::size_t t = 0; t < terms.size(); ++t) {
+      const double size = terms[t].of_reading ? terms[t].size * x[terms[t].argument] : terms[t].size;
+      const double part = slope(terms[t].argument) * size;
+      sum = terms[t].first ? part : sum + part;
+      if (t + 1 == terms.size() || terms[t + 1].first) variance = variance + sum * sum;
+    }
+    u = sqrt(variance);
+    direction = beyond >= 0 ? slope(static_cast<std::size_t>(beyond)) : 0.0;
+    if (upper ? is.has_upper : is.has_lower) finite = finite && is_finite(u);
   };
-  const auto conforms = [&](double margin, double u) {  // P(margin really on the safe side)
-    if (!is_finite(u)) throw range_error(std::string(info.name) + ": the uncertainty of the margin has no finite value for these arguments");
-    if (u > 0.0) return normal_cdf(margin / u);
-    const bool strict = v.compare == comparator::below || v.compare == comparator::above;
-    return (strict ? margin > 0.0 : margin >= 0.0) ? 1.0 : 0.0;
-  };
-  double p = 1.0;
-  double direction = 0.0;
-  if (has_upper) {
-    const double margin = v.upper - v.value;
-    const auto [u, c] = doubt_of(e.d_upper, +1.0);
-    p -= 1.0 - conforms(margin, u);
-    v.margin = margin;
-    v.standard_uncertainty = u;
-    if (out_of_range_reading >= 0) direction = c[static_cast<std::size_t>(out_of_range_reading)];
-  }
-  if (has_lower) {
-    const double margin = v.value - v.lower;
-    const auto [u, c] = doubt_of(e.d_lower, -1.0);
-    p -= 1.0 - conforms(margin, u);
-    if (is_nan(v.margin) || margin < v.margin) {
-      v.margin = margin;
-      v.standard_uncertainty = u;
-    }
-    if (out_of_range_reading >= 0 && !has_upper) direction = c[static_cast<std::size_t>(out_of_range_reading)];
-  }
-  p = p < 0.0 ? 0.0 : p;
-  v.expanded_uncertainty = 2.0 * v.standard_uncertainty;
-  v.probability = p;
-
-  if (e.doubt.set()) {
-    v.reason = reason::outside_validity;
-    v.outcome = outcome::undecided;
-    v.detail = std::string(e.doubt.formula) + ": " + (e.doubt.argument.empty() ? "" : std::string(e.doubt.argument) + " = " + quantity_text(e.doubt.at, e.doubt.unit, 6) + ": ") +
-               std::string(e.doubt.text);
-    v.doubt = e.doubt.text;
-    v.settle = "a measurement of the result itself, or a method that holds there";
-    return v;
-  }
-  if (out_of_range_reading >= 0) {
-    // The true value lies beyond the number read: it is proved only where "beyond" moves the margin one way.
-    const bool beyond_is_larger = v.censored != "below";
-    const bool margin_grows = (direction > 0.0) == beyond_is_larger && direction != 0.0;
-    const bool margin_shrinks = (direction > 0.0) != beyond_is_larger && direction != 0.0;
-    v.probability = no_number;
-    if (info.two_sided) {
-      // beyond the far limit proves a breach; otherwise nothing is proved
-      const bool breach = beyond_is_larger ? v.value > v.upper : v.value < v.lower;
-      v.outcome = breach ? outcome::fail : outcome::undecided;
-    } else if (margin_grows && p >= proved_at) {
-      v.outcome = outcome::pass;
-    } else if (margin_shrinks && p <= 1.0 - proved_at) {
-      v.outcome = outcome::fail;
-    }
-    if (v.outcome == outcome::undecided) v.plain = outcome::undecided;
-    else v.plain = v.outcome;
-    if (v.outcome == outcome::undecided) {
-      v.reason = reason::straddles_limit;
-      v.detail = "the reading is out of the instrument's range on the side where it proves nothing";
-      v.settle = "a reading on a range that reaches " + quantity_text(v.limit(), v.unit, 4);
-    }
-    return v;
-  }
-  if (p >= proved_at) {
-    v.outcome = outcome::pass;
-  } else if (p <= 1.0 - proved_at) {
-    v.outcome = outcome::fail;
-  } else {
-    v.outcome = outcome::undecided;
-    v.reason = reason::straddles_limit;
-    v.detail = v.plain == outcome::fail ? "does not meet the limit as read; not proved either way" : "meets the limit as read; not proved either way";
-    const double size = std::fabs(v.margin);
-    v.settle = size > 0.0 ? "a reading with a standard uncertainty of " + quantity_text(size / 1.6448536269514722, v.unit, 2) +
-                                " or better (now " + quantity_text(v.standard_uncertainty, v.unit, 2) + "), if it shows the same value"
-                          : "no reading can: the value lies on the limit itself; move the value";
-  }
+  const judged<double> j = decide(e.value, e.lower, e.upper, is, doubt_of);
+  if (!finite) return refused(info, std::string(infinite_doubt));
+  v.value = j.value;
+  v.lower = j.lower;
+  v.upper = j.upper;
+  v.margin = j.margin;
+  v.standard_uncertainty = j.standard_uncertainty;
+  v.probability = j.probability;
+  v.outcome = static_cast<outcome>(static_cast<unsigned char>(j.outcome));
+  v.reason = static_cast<reason>(static_cast<unsigned char>(j.reason));
+  v.plain = static_cast<outcome>(static_cast<unsigned char>(j.plain));
+  v.outside = e.doubt;
+  return {};
+}
+/// The same, with the error that belongs to the refusal.
+inline verdict judge(const check_info& info, std::span<const given> arguments, const rulebook& book) {
+  verdict v;
+  if (const refusal why = try_judge(info, arguments, book, v)) why.raise();
   return v;
 }
 
@@ -392,30 +505,12 @@ struct check_t {
   Limit limit;
   Extras extras;
 
-  check_info info() const {
-    check_info i;
-    i.self = this;
-    i.name = result.name;
-    i.summary = result.summary;
-    i.result = result;
-    i.args = args;
-    i.limit_id = rule.limit;
-    for (std::size_t k = 0; k < count; ++k)
-      if (!rule.condition.empty() && args[k].name == rule.condition) i.condition = static_cast<int>(k);
-    i.columns = rule.columns;
-    i.two_sided = compare == comparator::within;
-    i.default_compare = compare;
-    i.caution = caution;
-    i.from = from;
-    i.evaluate = [](const void* self, const double* x, const choice_table& r) {
-      return static_cast<const check_t*>(self)->evaluate(x, r, std::make_index_sequence<count>{});
-    };
-    i.work = [](const void* self, const double* x, const choice_table& r, bool value_only) {
-      return static_cast<const check_t*>(self)->working_of(x, r, value_only);
-    };
+  /// The check without its types. Every check has a type of its own, so that one description serves all copies.
+  const check_info& info() const {
+    static const check_t self = *this;
+    static const check_info i = self.described();
     return i;
   }
-
   verdict judge(std::span<const given> arguments_, const rulebook& book) const { return detail::judge(info(), arguments_, book); }
   /// Positional: the required arguments, the rulebook, then arguments with a default.
   template <class... X>
@@ -432,6 +527,30 @@ struct check_t {
   }
 
  private:
+  check_info described() const {
+    check_info i;
+    i.self = this;
+    i.name = result.name;
+    i.summary = result.summary;
+    i.result = result;
+    i.args = args;
+    i.limit_id = rule.limit;
+    for (std::size_t k = 0; k < count; ++k)
+      if (!rule.condition.empty() && args[k].name == rule.condition) i.condition = static_cast<int>(k);
+    i.columns = rule.columns;
+    i.two_sided = compare == comparator::within;
+    i.default_compare = compare;
+    i.caution = caution;
+    i.from = from;
+    i.may_doubt = may_doubt(std::make_index_sequence<count>{});
+    i.evaluate = [](const void* self, const double* x, const choice_table& r, check_info::evaluated& e) {
+      static_cast<const check_t*>(self)->evaluate(x, r, e, std::make_index_sequence<count>{});
+    };
+    i.work = [](const void* self, const double* x, const choice_table& r, bool value_only) {
+      return static_cast<const check_t*>(self)->working_of(x, r, value_only);
+    };
+    return i;
+  }
   template <class Tuple, std::size_t... I>
   verdict split(const Tuple& t, std::index_sequence<I...>) const {
     rulebook book;
@@ -460,30 +579,38 @@ struct check_t {
     if constexpr (requires { y.lower; }) return {static_cast<K>(y.lower), static_cast<K>(y.upper)};
     else return {static_cast<K>(y), static_cast<K>(y)};
   }
+  /// Whether anything that value and limit are calculated with has a range of validity.
   template <std::size_t... I>
-  check_info::evaluated evaluate(const double* x, const choice_table& r, std::index_sequence<I...> all) const {
+  bool may_doubt(std::index_sequence<I...> all) const {
+    const std::array<probe, count> in{};
+    const std::array<double, count> plain{};
+    const choice_row row{"", "", {}, {}};
+    const choice_table table{rule.columns, std::span<const choice_row>(&row, 1)};
+    const band<probe> l = limits_of(in.data(), plain.data(), table, all);
+    return value_of(in.data(), plain.data(), all).doubt || l.lower.doubt || l.upper.doubt || detail::has_validity(args, extras);
+  }
+  template <std::size_t... I>
+  void evaluate(const double* x, const choice_table& r, check_info::evaluated& e, std::index_sequence<I...> all) const {
     constexpr int n = static_cast<int>(count);
+    if (const int broken = extras.broken(bind<double, I>(x, x)...); broken >= 0) {
+      e.refused = extras.text(broken);
+      return;
+    }
     std::array<dual<n>, count> in;
-    std::array<traced, count> slow;
     for (int i = 0; i < n; ++i) {
       const auto k = static_cast<std::size_t>(i);
       in[k] = is_choice[k] ? dual<n>(x[i]) : dual<n>::input(x[i], i);
-      slow[k] = traced(x[i]);
-    }
-    check_info::evaluated e;
-    const int broken = extras.broken(bind<double, I>(x, x)...);
-    if (broken >= 0) {
-      e.refused = std::string(result.name) + ": " + std::string(extras.text(broken));
-      return e;
     }
     const dual<n> v = value_of(in.data(), x, all);
     const band<dual<n>> l = limits_of(in.data(), x, r, all);
     e.value = v.value;
     e.lower = l.lower.value;
     e.upper = l.upper.value;
-    e.d_value.assign(v.partial, v.partial + n);
-    e.d_lower.assign(l.lower.partial, l.lower.partial + n);
-    e.d_upper.assign(l.upper.partial, l.upper.partial + n);
+    std::copy(v.partial, v.partial + n, e.d_value.begin());
+    std::copy(l.lower.partial, l.lower.partial + n, e.d_lower.begin());
+    std::copy(l.upper.partial, l.upper.partial + n, e.d_upper.begin());
+    if (!info().may_doubt && is_finite(e.value)) return;
+    std::array<traced, count> slow{traced(x[I])...};
     const traced tv = value_of(slow.data(), x, all);
     const band<traced> tl = limits_of(slow.data(), x, r, all);
     for (const traced* t : {&tv, &tl.lower, &tl.upper}) {
@@ -494,7 +621,6 @@ struct check_t {
       if (!args[i].table && !args[i].valid.contains(x[i]))
         e.doubt = {result.name, args[i].name, "outside the range in which the check is known to hold", x[i], args[i].unit.symbol};
     if (auto text = extras.doubt(bind<double, I>(x, x)...); !text.empty() && !e.doubt.set()) e.doubt = {result.name, {}, text, 0.0, {}};
-    return e;
   }
   working working_of(const double* x, const choice_table& r, bool value_only) const {
     if (value_only)

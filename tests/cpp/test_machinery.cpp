@@ -159,54 +159,6 @@ TEST_CASE("arrays: not measured stays not measured, nonsense is found") {
   CHECK(e->formula.batch(e->formula.self, data, steps, 4, true) == -1);
 }
 
-TEST_CASE("arrays give the same bits on every instruction set, and as one value at a time") {
-  std::mt19937 random(99);
-  for (const auto& e : catalogue()) {
-    if (e.is != entry::what::formula) continue;
-    CAPTURE(e.full_name());
-    const auto& f = e.formula;
-    const std::size_t n = f.args.size(), count = 1003;  // no multiple of any width
-    std::vector<std::vector<double>> columns(n, std::vector<double>(count));
-    for (std::size_t k = 0; k < count; ++k)
-      for (std::size_t i = 0; i < n; ++i) {
-        const auto& a = f.args[i];
-        const double wide = 0.2 * (a.usual.high - a.usual.low);
-        columns[i][k] = a.table ? static_cast<double>(random() % a.table->rows.size())
-                                : std::uniform_real_distribution<>(a.usual.low - wide, a.usual.high + wide)(random);
-        if (random() % 50 == 0) columns[i][k] = no_number;
-      }
-    std::vector<double> alone(count), together(count);
-    std::ptrdiff_t first_refused = -1;
-    for (std::size_t k = 0; k < count; ++k) {
-      std::vector<double> x;
-      bool missing = false;
-      for (std::size_t i = 0; i < n; ++i) {
-        x.push_back(columns[i][k]);
-        missing = missing || is_nan(x.back());
-      }
-      alone[k] = missing ? no_number : f.checked(x.data());
-      if (!is_finite(alone[k])) alone[k] = no_number;
-      if (!missing && is_nan(alone[k]) && first_refused < 0) first_refused = static_cast<std::ptrdiff_t>(k);
-    }
-    std::vector<char*> data;
-    for (auto& c : columns) data.push_back(reinterpret_cast<char*>(c.data()));
-    data.push_back(reinterpret_cast<char*>(together.data()));
-    const std::vector<std::ptrdiff_t> steps(n + 1, sizeof(double));
-    for (const auto set : instruction_sets()) {
-      CAPTURE(set);
-      const auto run = batch_of(e, set);
-      const bool there = run != nullptr;
-      REQUIRE(there);
-      std::fill(together.begin(), together.end(), 0.0);
-      CHECK(run(f.self, data.data(), steps.data(), static_cast<std::ptrdiff_t>(count), false) == first_refused);
-      std::size_t different = 0;
-      for (std::size_t k = 0; k < count; ++k)
-        different += std::bit_cast<std::uint64_t>(together[k]) != std::bit_cast<std::uint64_t>(alone[k]) && !(is_nan(together[k]) && is_nan(alone[k]));
-      CHECK(different == 0);
-    }
-  }
-}
-
 TEST_CASE("a formula answers in the kind that goes in") {
   using electrical::voltage_drop;
   const double plain = voltage_drop(44.0, 16.0, 22.0);

@@ -33,11 +33,11 @@ TEST_CASE("doubt decides between pass, fail and undecided") {
   CHECK(v.reason == reason::straddles_limit);
   CHECK(v.plain == outcome::pass);
   CHECK(v.probability == doctest::Approx(0.5 * std::erfc(-0.2 / 0.5 / std::sqrt(2.0))));
-  CHECK(v.settle.find("0.12 V") != std::string::npos);  // 0.2 / 1.645
+  CHECK(v.settle().find("0.12 V") != std::string::npos);  // 0.2 / 1.645
   const verdict over = drop(measured(11.7, 0.5, "u"));
   CHECK(over.outcome == outcome::undecided);
   CHECK(over.plain == outcome::fail);
-  CHECK(over.detail.find("does not meet the limit as read") != std::string::npos);
+  CHECK(over.detail().find("does not meet the limit as read") != std::string::npos);
   // exactly proved: p = 0.95 needs a margin of 1.645 u
   CHECK(drop(measured(11.5 - 1.65 * 0.5, 0.5, "u")).outcome == outcome::pass);
   CHECK(drop(measured(11.5 - 1.64 * 0.5, 0.5, "u")).outcome == outcome::undecided);
@@ -48,7 +48,7 @@ TEST_CASE("what was not measured is never a pass") {
     const verdict v = drop(r);
     CHECK(v.outcome == outcome::undecided);
     CHECK(v.reason == reason::not_measured);
-    CHECK(!v.settle.empty());
+    CHECK(!v.settle().empty());
   }
   CHECK_THROWS_AS(drop(std::nan("")), range_error);
   CHECK_THROWS_AS(drop(measured(std::nan(""), 1.0, "u")), range_error);
@@ -70,9 +70,9 @@ TEST_CASE("no rule, no verdict; overrides are named") {
   const verdict w = drop(5.0, strict);
   CHECK(w.limit() == doctest::Approx(4.6));
   CHECK(w.outcome == outcome::fail);
-  REQUIRE(w.overrides.size() == 1);
-  CHECK(w.overrides[0] == "site: agreed with the client");
-  CHECK(w.rulebook == "bs7671:2018+a2+site");
+  REQUIRE(w.overrides().size() == 1);
+  CHECK(w.overrides()[0] == "site: agreed with the client");
+  CHECK(w.rulebook() == "bs7671:2018+a2+site");
   CHECK_THROWS_AS(rules::find("no-such-book"), rule_error);
   const rulebook both = rules::find("bs7671:2018+a2,england-adf-2021");
   CHECK(both.id() == "bs7671:2018+a2,england-adf-2021");
@@ -97,4 +97,14 @@ TEST_CASE("printed with as many digits as keep the order true") {
   const verdict close = drop(11.50004);
   CHECK(close.outcome == outcome::fail);
   CHECK(number_text(close.value, close.digits()) != number_text(close.limit(), close.digits()));
+}
+
+TEST_CASE("a value at its printed limit meets it: 3 % of 230 V is 6.9 V, 5 % of 230 V is 11.5 V, 3 % of 110 V is 3.3 V") {
+  const auto judged = [](double value, double nominal, const char* kind) {
+    return check_voltage_drop({.voltage_drop_v = value, .nominal_voltage_v = nominal, .load_kind = kind}, rules::bs7671_2018_a2).plain;
+  };
+  CHECK(judged(6.9, 230, "lighting") == outcome::pass);
+  CHECK(judged(11.5, 230, "other") == outcome::pass);
+  CHECK(judged(3.3, 110, "lighting") == outcome::pass);
+  CHECK(judged(std::nextafter(6.9, 7.0), 230, "lighting") == outcome::fail);
 }

@@ -122,7 +122,7 @@ TEST_CASE("what was told is not measured, what was estimated is doubtful") {
 TEST_CASE("an insulation reading on a live circuit proves nothing") {
   const auto a = job::assess(job::parse_visit(std::string(head) + R"(, "circuits": [{"id": "a", "name": "one", "insulation_mohm": {"above": 999, "circuit_state": "live"}}]})"),
                              rules::bs7671_2018_a2);
-  const auto found = std::find_if(a.findings.begin(), a.findings.end(), [](const job::finding& f) { return f.verdict.check == "check_insulation"; });
+  const auto found = std::find_if(a.findings.begin(), a.findings.end(), [](const job::finding& f) { return f.verdict.check() == "check_insulation"; });
   REQUIRE(found != a.findings.end());
   CHECK(found->verdict.outcome == outcome::undecided);
   CHECK(found->verdict.reason == reason::precondition_missing);

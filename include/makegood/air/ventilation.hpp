@@ -84,14 +84,16 @@ inline extract_requirement required_extract(std::string_view room_kind, const ru
   if (room_kinds.find(room_kind) < 0)
     throw range_error("required_extract: room_kind = \"" + std::string(room_kind) + "\" is not one of " + v1::detail::keys_text(room_kinds));
   const auto found = book.find("extract_rate", room_kind);
-  if (!found.found)
+  if (!found.found())
     throw rule_error("required_extract: no \"extract_rate\" for \"" + std::string(room_kind) + "\" in " +
                      (book.id().empty() ? std::string("an empty rulebook") : book.id()));
-  if (found.row.needs_makers_figure) throw rule_error("required_extract: " + std::string(found.row.text));
-  extract_requirement r{found.row.numbers[0], found.row.compare, found.row.from, found.row.text, book.id(), found.overridden};
-  if (!r.overridden.empty()) {
+  if (found.needs_makers_figure()) throw rule_error("required_extract: " + std::string(found.row->text));
+  extract_requirement r{found.numbers()[0], found.compare(), found.from(), {}, book.id(), {}};
+  if (found.changed) {
     r.from = {"override", {}, "override"};
-    r.text = {};
+    r.overridden = found.changed->words();
+  } else {
+    r.text = found.row->text;
   }
   return r;
 }

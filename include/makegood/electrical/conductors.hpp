@@ -137,7 +137,7 @@ inline constexpr auto check_voltage_drop = check(
     [](auto rule, auto, auto nominal, auto, auto length) {
       auto beyond = maximum(length - rule[2], constant(0, unit::metre));
       auto further = let("p_+", unit::percent, minimum(rule[1] * beyond, rule[3]));
-      return nominal * percent(rule[0] + further);
+      return percent(nominal * (rule[0] + further));  // in this order 3 % of 230 V is 6.9 V to the last bit
     },
     "The limit guards the working of the equipment, not its safety. A maker's narrower supply tolerance comes first.");
 

@@ -16,6 +16,7 @@ struct chosen<MAKEGOOD_ISA_TAG::lanes<W>> {
   const choice_table* table;
   MAKEGOOD_ISA_TAG::lanes<W> index;
   MAKEGOOD_INLINE MAKEGOOD_ISA_TAG::lanes<W> operator[](std::size_t c) const {
+    if (table->rows.size() == 1) return table->rows.data()->values.data()[c];
     MAKEGOOD_ISA_TAG::lanes<W> r;
     for (int i = 0; i < W; ++i) r.v[i] = table->rows.data()[static_cast<std::size_t>(index.v[i])].values.data()[c];
     return r;

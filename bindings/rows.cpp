@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+// Checks and slopes over arrays: NumPy columns in, NumPy columns out. Shapes, words and masks are dealt with in makegood._rows.
+#include <pybind11/numpy.h>
+#include <pybind11/stl.h>
+#include "door.hpp"
+
+namespace py = pybind11;
+
+namespace makegood::python {
+
+namespace {
+
+using column = py::array_t<double, py::array::c_style>;
+using state_column = py::array_t<signed char, py::array::c_style>;
+
+/// The vector becomes the array's memory.
+template <class T, class As = T>
+py::array array_of(std::vector<T>&& v) {
+  static_assert(sizeof(T) == sizeof(As));
+  auto* kept = new std::vector<T>(std::move(v));
+  const py::capsule owner(kept, [](void* p) { delete static_cast<std::vector<T>*>(p); });
+  return py::array_t<As>(static_cast<py::ssize_t>(kept->size()), reinterpret_cast<const As*>(kept->data()), owner);
+}
+std::span<const double> numbers_of(const column& a) { return {a.data(), static_cast<std::size_t>(a.size())}; }
+
+/// (values, states, standard uncertainties, accuracy, instrument, exact) of a column, or one argument for all rows.
+readings readings_from(py::handle h) {
+  if (!PyTuple_Check(h.ptr())) return readings(given_from(h));
+  const auto t = py::reinterpret_borrow<py::tuple>(h);
+  readings r(numbers_of(t[0].cast<column>()));
+  if (!t[1].is_none()) {
+    const auto s = t[1].cast<state_column>();
+    r.states = {s.data(), static_cast<std::size_t>(s.size())};
+  }
+  if (!t[2].is_none()) r.standard_uncertainty = numbers_of(t[2].cast<column>());
+  if (!t[3].is_none()) r.statement = t[3].cast<accuracy>();
+  r.instrument = t[4].cast<std::string>();
+  r.exact = t[5].cast<bool>();
+  return r;
+}
+
+}  // namespace
+
+py::object judge_rows_from(const entry& e, py::handle arguments, py::handle book, unsigned threads, bool nan_for_errors) {
+  std::vector<readings> list;
+  for (auto item : arguments) list.push_back(readings_from(item));
+  const rulebook rules = rulebook_from(book);
+  verdicts v;
+  {
+    const py::gil_scoped_release others_may_run;
+    v = judge_rows(e, list, rules, {threads, nan_for_errors});
+  }
+  py::dict d;
+  d["outcome"] = array_of<outcome, signed char>(std::move(v.outcome));
+  d["reason"] = array_of<reason, signed char>(std::move(v.reason));
+  d["plain"] = array_of<outcome, signed char>(std::move(v.plain));
+  d["value"] = array_of(std::move(v.value));
+  d["lower"] = array_of(std::move(v.lower));
+  d["upper"] = array_of(std::move(v.upper));
+  d["margin"] = array_of(std::move(v.margin));
+  d["standard_uncertainty"] = array_of(std::move(v.standard_uncertainty));
+  d["probability"] = array_of(std::move(v.probability));
+  return py::make_tuple(v.assumed, d);
+}
+
+py::object slopes_from(const entry& e, py::handle arguments, std::size_t rows, unsigned threads, bool nan_for_errors) {
+  std::vector<column> columns;
+  std::vector<std::span<const double>> in;
+  for (auto item : arguments) {
+    columns.push_back(item.cast<column>());
+    in.push_back(numbers_of(columns.back()));
+  }
+  std::vector<double> value(rows);
+  std::vector<std::vector<double>> slopes(columns.size());
+  std::vector<std::span<double>> out;
+  for (std::size_t i = 0; i < slopes.size(); ++i) {
+    if (!e.formula.args[i].table) slopes[i].resize(rows);
+    out.emplace_back(slopes[i]);
+  }
+  {
+    const py::gil_scoped_release others_may_run;
+    slopes_rows(e, in, value, out, {threads, nan_for_errors});
+  }
+  py::list l;
+  for (auto& s : slopes) l.append(array_of(std::move(s)));
+  return py::make_tuple(array_of(std::move(value)), l);
+}
+
+void add_rows(py::module_& m) {
+  py::list outcomes, reasons, states;
+  for (int i = 0; i <= static_cast<int>(outcome::undecided); ++i) outcomes.append(outcome_text(static_cast<outcome>(i)));
+  for (int i = 0; i <= static_cast<int>(reason::precondition_missing); ++i) reasons.append(reason_text(static_cast<reason>(i)));
+  for (int i = 0; i <= static_cast<int>(reading::state::pending); ++i) states.append(state_text(static_cast<reading::state>(i)));
+  m.attr("outcomes") = py::tuple(outcomes);
+  m.attr("reasons") = py::tuple(reasons);
+  m.attr("states") = py::tuple(states);
+}
+
+}  // namespace makegood::python

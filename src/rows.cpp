@@ -1,0 +1,267 @@
+// SPDX-License-Identifier: MIT
+// Formulas and checks over many rows: columns in, columns out.
+#include <makegood/registry.hpp>
+#include <makegood/scalar/columns.hpp>
+#include <algorithm>
+#include <array>
+#include <deque>
+#include "pool.hpp"
+
+namespace makegood {
+inline namespace v1 {
+
+given readings::at(std::size_t row, const argument& a) const {
+  if (all) return *all;
+  if (a.table) return given(a.table->rows[static_cast<std::size_t>(values[row])].key);
+  const auto state = states.empty() ? reading::state::value : static_cast<reading::state>(states[row]);
+  reading r;
+  r.is = state == reading::state::value && is_nan(values[row]) ? reading::state::not_measured : state;
+  if (r.has_number()) r.number = values[row];
+  if (r.is == reading::state::value && exact) return measured::exact(r.number);
+  r.instrument = instrument;
+  r.statement = statement;
+  if (!standard_uncertainty.empty()) {
+    accuracy own{};
+    own.standard_uncertainty = standard_uncertainty[row];
+    r.statement = own;
+  }
+  return r;
+}
+
+std::size_t verdicts::count(makegood::outcome o) const { return static_cast<std::size_t>(std::count(outcome.begin(), outcome.end(), o)); }
+
+verdict verdicts::at(std::size_t row) const {
+  std::vector<given> list;
+  for (std::size_t i = 0; i < arguments.size(); ++i) list.push_back(arguments[i].at(row, check->check.args[i]));
+  return detail::judge(check->check, list, book);
+}
+
+namespace {
+
+/// One call: the columns that the batch function sees, and what they point into.
+struct rows_of_a_check {
+  std::array<const double*, most_arguments> x{};
+  std::array<bool, most_arguments> wide{};
+  std::array<double, most_arguments> single{};
+  std::array<const signed char*, most_arguments> states{};
+  std::array<signed char, most_arguments> single_state{};
+  std::vector<std::vector<signed char>> state_columns{};
+  std::vector<detail::doubt_term> terms{};
+  std::deque<std::string> names{};
+  std::vector<choice_row> rules{};
+  std::vector<unsigned char> rule_is{}, rule_missing{};
+  bool assumed = false;
+};
+
+[[noreturn]] void refuse(const check_info& c, const std::string& text) { detail::refused(c, text).raise(); }
+
+unsigned char limits_of(comparator compare, bool two_sided) {
+  unsigned char is = 0;
+  if (two_sided || compare == comparator::at_least || compare == comparator::above) is |= check_columns::lower_limit;
+  if (two_sided || compare == comparator::at_most || compare == comparator::below) is |= check_columns::upper_limit;
+  if (compare == comparator::below || compare == comparator::above) is |= check_columns::strict;
+  return is;
+}
+
+void add_rule(rows_of_a_check& r, const check_info& c, const rulebook& book, std::string_view key) {
+  choice_row row{key, "", {}, {}};
+  unsigned char is = limits_of(c.default_compare, c.two_sided), missing = 0;
+  if (!c.limit_id.empty()) {
+    const auto a = book.find(c.limit_id, key);
+    if (!a.found() || a.needs_makers_figure()) {
+      is = check_columns::no_rule;
+      missing = static_cast<unsigned char>(a.found() ? reason::needs_makers_figure : reason::no_rule_in_book);
+    } else {
+      row.values = a.numbers();
+      is = limits_of(a.compare(), c.two_sided);
+    }
+  }
+  r.rules.push_back(row);
+  r.rule_is.push_back(is);
+  r.rule_missing.push_back(missing);
+}
+
+/// The column of argument i, and its doubt.
+void add_argument(rows_of_a_check& r, const check_info& c, std::size_t i, const readings& g, std::size_t rows) {
+  const auto& a = c.args[i];
+  const auto add = [&](std::string_view source, bool lasting, bool of_reading, double size) {
+    if (!is_finite(size)) refuse(c, std::string(a.name) + ": its uncertainty (" + std::string(source) + ") is not a number");
+    r.terms.push_back({lasting ? source : std::string_view(r.names.emplace_back(source)), i, of_reading, size});
+  };
+  r.x[i] = &r.single[i];
+  if (g.all) {
+    const auto& one = g.all->is;
+    const auto* word = std::get_if<std::string>(&one);
+    if (a.table) {
+      if (!word) refuse(c, std::string(a.name) + " must be one of " + detail::keys_text(*a.table));
+      const int row = a.table->find(*word);
+      if (row < 0) detail::throw_unknown_key(c.name, a, *word);
+      r.single[i] = row;
+      return;
+    }
+    if (word) refuse(c, std::string(a.name) + " must be a number in " + std::string(a.unit.symbol));
+    if (const auto* m = std::get_if<measured>(&one)) {
+      r.single[i] = m->value;
+      r.assumed = r.assumed || (m->assumed && !m->parts.empty());
+      for (const auto& p : m->parts) add(p.source, true, false, p.u);
+    } else {
+      const reading read = std::holds_alternative<double>(one) ? reading(std::get<double>(one)) : std::get<reading>(one);
+      r.single[i] = read.has_number() ? read.number : 0.0;
+      if (read.is != reading::state::value) {
+        r.state_columns.emplace_back(rows, static_cast<signed char>(read.is));
+        r.states[i] = r.state_columns.back().data();
+      }
+      if (read.has_number()) r.assumed = each_source(read.statement, read.instrument, read.label, a.instrument, a.name, add) || r.assumed;
+      if (is_nan(r.single[i])) refuse(c, std::string(a.name) + ": " + detail::out_of_range_text(a, r.single[i]));  // said once, it is no missing row
+    }
+    return;
+  }
+  r.x[i] = g.values.data();
+  r.wide[i] = true;
+  if (!g.states.empty()) {
+    for (const signed char s : g.states)
+      if (s < 0 || s > static_cast<signed char>(reading::state::pending)) refuse(c, std::string(a.name) + ": a state is a number from 0 to 5");
+    r.states[i] = g.states.data();
+  }
+  if (a.table) {
+    for (const double x : g.values)
+      if (!(x >= 0.0 && x < static_cast<double>(a.table->rows.size()) && x == static_cast<double>(static_cast<int>(x))))
+        refuse(c, std::string(a.name) + " must be one of " + detail::keys_text(*a.table));
+    return;
+  }
+  if (!g.standard_uncertainty.empty()) {
+    std::string name(g.instrument.empty() ? std::string("an unnamed instrument") : g.instrument);
+    const auto* typical = class_of(a.instrument);
+    name += ", " + std::string(typical ? typical->key : "reading") + ", " + std::string(a.name) + ", stated";
+    detail::doubt_term t{r.names.emplace_back(name), i, false, 0.0};
+    for (const double u : g.standard_uncertainty)
+      if (!(u >= 0.0) || !is_finite(u)) refuse(c, std::string(a.name) + ": a standard uncertainty must be 0 or more");
+    t.column = g.standard_uncertainty.data();
+    r.terms.push_back(t);
+  } else if (!g.exact) {
+    r.assumed = each_source(g.statement, g.instrument, {}, a.instrument, a.name, add) || r.assumed;
+  }
+}
+
+template <class Work>
+std::ptrdiff_t run_over(const Work& work, std::size_t n, unsigned threads) {
+  return subjects::run_rows([](const void* w, std::size_t begin, std::size_t end) { return (*static_cast<const Work*>(w))(begin, end); }, &work, n, threads);
+}
+
+}  // namespace
+
+verdicts judge_rows(const entry& e, std::span<const readings> arguments, const rulebook& book, const rows_options& how) {
+  const check_info& c = e.check;
+  const std::size_t n = c.args.size();
+  if (e.is != entry::what::check || !e.check_rows) throw range_error(std::string(e.name()) + ": not a check that is calculated over rows");
+  if (arguments.size() < c.required() || arguments.size() > n)
+    refuse(c, "takes " + std::to_string(c.required()) + " to " + std::to_string(n) + " arguments");
+  verdicts v;
+  v.check = &e;
+  v.book = book;
+  v.arguments.assign(arguments.begin(), arguments.end());
+  for (std::size_t i = arguments.size(); i < n; ++i)
+    v.arguments.emplace_back(c.args[i].table ? given(c.args[i].table->rows[static_cast<std::size_t>(c.args[i].fallback)].key) : given(measured::exact(c.args[i].fallback)));
+  std::size_t rows = 1;
+  for (const auto& g : v.arguments)
+    if (!g.all) rows = g.values.size();
+  for (std::size_t i = 0; i < n; ++i) {
+    const auto& g = v.arguments[i];
+    for (const std::size_t size : {g.all ? rows : g.values.size(), g.states.empty() ? rows : g.states.size(), g.standard_uncertainty.empty() ? rows : g.standard_uncertainty.size()})
+      if (size != rows) refuse(c, std::string(c.args[i].name) + ": " + std::to_string(size) + " rows where others have " + std::to_string(rows));
+  }
+  rows_of_a_check r;
+  r.state_columns.reserve(n);
+  for (std::size_t i = 0; i < n; ++i) add_argument(r, c, i, v.arguments[i], rows);
+  detail::sort_terms(r.terms);
+  if (c.condition >= 0)
+    for (const auto& row : c.args[static_cast<std::size_t>(c.condition)].table->rows) add_rule(r, c, book, row.key);
+  else add_rule(r, c, book, {});
+  const choice_table rule{c.columns, r.rules};
+
+  v.assumed = r.assumed;
+  v.outcome.resize(rows);
+  v.plain.resize(rows);
+  v.reason.resize(rows);
+  for (auto* column : {&v.value, &v.lower, &v.upper, &v.margin, &v.standard_uncertainty, &v.probability}) column->resize(rows);
+  check_columns k;
+  k.x = r.x.data();
+  k.wide = r.wide.data();
+  k.states = r.states.data();
+  k.terms = r.terms.data();
+  k.term_count = r.terms.size();
+  k.rule = &rule;
+  k.rule_is = r.rule_is.data();
+  k.rule_missing = r.rule_missing.data();
+  k.condition = c.condition;
+  k.two_sided = c.two_sided;
+  k.may_doubt = c.may_doubt;
+  k.nan_for_errors = how.nan_for_errors;
+  k.value = v.value.data();
+  k.lower = v.lower.data();
+  k.upper = v.upper.data();
+  k.margin = v.margin.data();
+  k.standard_uncertainty = v.standard_uncertainty.data();
+  k.probability = v.probability.data();
+  k.outcome = reinterpret_cast<unsigned char*>(v.outcome.data());
+  k.reason = reinterpret_cast<unsigned char*>(v.reason.data());
+  k.plain = reinterpret_cast<unsigned char*>(v.plain.data());
+  const auto work = [&](std::size_t begin, std::size_t end) { return e.check_rows(k, begin, end); };
+  if (const auto bad = run_over(work, rows, how.threads); bad >= 0) {
+    const std::string where = " (row " + std::to_string(bad) + "; errors=\"nan\" counts such a row as not measured)";
+    try {
+      v.at(static_cast<std::size_t>(bad));
+    } catch (const relation_error& why) {
+      throw relation_error(why.what() + where);
+    } catch (const range_error& why) {
+      throw range_error(why.what() + where);
+    }
+    throw error(std::string(c.name) + ": a row is refused, but not alone" + where);
+  }
+  return v;
+}
+
+void slopes_rows(const entry& e, std::span<const std::span<const double>> arguments, std::span<double> value,
+                 std::span<const std::span<double>> slopes, const rows_options& how) {
+  const formula_info& f = e.formula;
+  const std::size_t n = f.args.size(), rows = value.size();
+  if (e.is != entry::what::formula || !f.slopes) throw range_error(std::string(e.name()) + ": not a formula");
+  if (arguments.size() != n || slopes.size() != n) throw range_error(std::string(e.name()) + ": takes " + std::to_string(n) + " columns, and as many slopes");
+  std::array<const double*, most_arguments> x{};
+  std::array<bool, most_arguments> wide{};
+  std::array<double*, most_arguments> out{};
+  for (std::size_t i = 0; i < n; ++i) {
+    if (arguments[i].size() != 1 && arguments[i].size() != rows)
+      throw range_error(std::string(e.name()) + ": " + std::string(f.args[i].name) + ": " + std::to_string(arguments[i].size()) + " rows where others have " + std::to_string(rows));
+    if (!slopes[i].empty() && slopes[i].size() != rows) throw range_error(std::string(e.name()) + ": a column of slopes has another length than the values");
+    x[i] = arguments[i].data();
+    wide[i] = arguments[i].size() != 1;
+    out[i] = slopes[i].empty() ? nullptr : slopes[i].data();
+  }
+  const slope_columns c{x.data(), wide.data(), value.data(), out.data(), how.nan_for_errors};
+  const auto work = [&](std::size_t begin, std::size_t end) { return f.slopes(c, begin, end); };
+  if (const auto bad = run_over(work, rows, how.threads); bad >= 0) {
+    std::array<double, most_arguments> at{};
+    for (std::size_t i = 0; i < n; ++i) at[i] = x[i][wide[i] ? bad : 0];
+    fault why = f.check(f.self, at.data());
+    if (!why) why = {fault::what::no_result, -1};
+    const std::string text = f.refusal(f.self, why, at.data()) + " (row " + std::to_string(bad) + "; errors=\"nan\" gives NaN instead)";
+    if (why.kind == fault::what::relation) throw relation_error(text);
+    throw range_error(text);
+  }
+}
+
+std::ptrdiff_t batch_rows(const formula_info& f, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, const rows_options& how) {
+  if (how.threads <= 1) return f.batch(f.self, data, steps, n, how.nan_for_errors);
+  const auto work = [&](std::size_t begin, std::size_t end) {
+    std::array<char*, most_arguments + 1> part{};
+    const auto from = static_cast<std::ptrdiff_t>(begin);
+    for (std::size_t i = 0; i <= f.args.size(); ++i) part[i] = data[i] + from * steps[i];
+    const auto bad = f.batch(f.self, part.data(), steps, static_cast<std::ptrdiff_t>(end) - from, how.nan_for_errors);
+    return bad < 0 ? bad : bad + from;
+  };
+  return run_over(work, static_cast<std::size_t>(n), how.threads);
+}
+
+}  // namespace v1
+}  // namespace makegood
