@@ -174,9 +174,11 @@ verdicts judge_rows(const entry& e, std::span<const readings> arguments, const r
   r.state_columns.reserve(n);
   for (std::size_t i = 0; i < n; ++i) add_argument(r, c, i, v.arguments[i], rows);
   detail::sort_terms(r.terms);
-  if (c.condition >= 0)
-    for (const auto& row : c.args[static_cast<std::size_t>(c.condition)].table->rows) add_rule(r, c, book, row.key);
-  else add_rule(r, c, book, {});
+  const auto condition = static_cast<std::size_t>(c.condition);
+  const bool rule_by_row = c.condition >= 0 && r.wide[condition];
+  if (rule_by_row)
+    for (const auto& row : c.args[condition].table->rows) add_rule(r, c, book, row.key);
+  else add_rule(r, c, book, c.condition >= 0 ? c.args[condition].table->rows[static_cast<std::size_t>(r.single[condition])].key : std::string_view());
   const choice_table rule{c.columns, r.rules};
 
   v.assumed = r.assumed;
@@ -193,7 +195,7 @@ verdicts judge_rows(const entry& e, std::span<const readings> arguments, const r
   k.rule = &rule;
   k.rule_is = r.rule_is.data();
   k.rule_missing = r.rule_missing.data();
-  k.condition = c.condition;
+  k.condition = rule_by_row ? c.condition : -1;
   k.two_sided = c.two_sided;
   k.may_doubt = c.may_doubt;
   k.nan_for_errors = how.nan_for_errors;

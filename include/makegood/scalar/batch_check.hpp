@@ -145,7 +145,10 @@ MAKEGOOD_INLINE void store_rows(double* p, const lanes<W>& x, std::size_t k, std
 }
 template <int W>
 MAKEGOOD_INLINE void store_codes(unsigned char* p, const lanes<W>& x, std::size_t k, std::size_t end) {
-  for (std::size_t i = 0; i < W && k + i < end; ++i) p[k + i] = static_cast<unsigned char>(x.v[i]);
+  const auto b = __builtin_convertvector(x.v, typename vector_types<W>::bytes);
+  if (k + W <= end) [[likely]] __builtin_memcpy(p + k, &b, W);
+  else
+    for (std::size_t i = 0; k + i < end; ++i) p[k + i] = b[i];
 }
 
 /// A formula over arrays with the slopes by its arguments.

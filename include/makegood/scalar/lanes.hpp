@@ -27,18 +27,21 @@ struct vector_types<2> {
   typedef double reals __attribute__((vector_size(16)));
   typedef std::int64_t masks __attribute__((vector_size(16)));
   typedef std::uint64_t bits __attribute__((vector_size(16)));
+  typedef unsigned char bytes __attribute__((vector_size(2)));
 };
 template <>
 struct vector_types<4> {
   typedef double reals __attribute__((vector_size(32)));
   typedef std::int64_t masks __attribute__((vector_size(32)));
   typedef std::uint64_t bits __attribute__((vector_size(32)));
+  typedef unsigned char bytes __attribute__((vector_size(4)));
 };
 template <>
 struct vector_types<8> {
   typedef double reals __attribute__((vector_size(64)));
   typedef std::int64_t masks __attribute__((vector_size(64)));
   typedef std::uint64_t bits __attribute__((vector_size(64)));
+  typedef unsigned char bytes __attribute__((vector_size(8)));
 };
 
 template <int W = register_lanes>
