@@ -427,8 +427,10 @@ struct check_t {
   verdict operator()(const Struct<given>& s, const rulebook& book = {}) const
     requires(has_aggregate)
   {
-    const auto m = detail::members(s, std::make_index_sequence<count>{});
-    return judge(std::span<const given>(m.data(), m.size()), book);
+    return detail::with_members<count>(s, [&](const auto&... x) {
+      const given list[] = {x...};
+      return judge(list, book);
+    });
   }
 
  private:
