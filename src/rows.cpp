@@ -214,9 +214,9 @@ verdicts judge_rows(const entry& e, std::span<const readings> arguments, const r
     try {
       v.at(static_cast<std::size_t>(bad));
     } catch (const relation_error& why) {
-      throw relation_error(why.what() + where);
+      throw relation_error(std::string(why.what()) + where);
     } catch (const range_error& why) {
-      throw range_error(why.what() + where);
+      throw range_error(std::string(why.what()) + where);
     }
     throw error(std::string(c.name) + ": a row is refused, but not alone" + where);
   }

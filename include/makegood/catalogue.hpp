@@ -97,7 +97,7 @@ formula_info describe_formula() {
   };
   i.value = [](const void* s, const double* x) { return static_cast<const F*>(s)->value(x); };
   i.check = [](const void* s, const double* x) { return static_cast<const F*>(s)->check(x); };
-  i.refusal = [](const void* s, fault why, const double* x) { return static_cast<const F*>(s)->refusal(why, x); };
+  i.refusal = [](const void* s, fault why, const double* x) { return std::string(static_cast<const F*>(s)->refusal(why, x)); };
   i.gradient = [](const void* s, const double* x, double* c) { return gradient(*static_cast<const F*>(s), x, c); };
   i.work = [](const void* s, const double* x) { return v1::work(*static_cast<const F*>(s), x); };
   i.bounds = [](const void* s, const double* low, const double* high) { return v1::bounds(*static_cast<const F*>(s), low, high); };

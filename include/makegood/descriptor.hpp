@@ -4,7 +4,6 @@
 #pragma once
 #include <array>
 #include <span>
-#include <string>
 #include <string_view>
 #include "error.hpp"
 #include "math.hpp"
@@ -149,45 +148,72 @@ struct remarks {
 
 namespace detail {
 
-/// A number that fits in the usual range once a slip of unit is undone: the sentence that suggests it, or "".
-inline std::string slip_hint(const argument& a, double x) {
-  if (x == -999.0 || x == -9999.0 || (x >= 9e15 && is_finite(x)))
-    return "; it looks like a code for a missing value: leave the reading out instead";
-  if (!(a.usual.low < a.usual.high)) return {};
-  if (a.unit.celsius && a.usual.contains(x - 273.15))
-    return "; if it was in K, write " + quantity_text(x - 273.15, a.unit.symbol, 6);
+/// Where the number fits in the usual range once a slip of unit is undone: adds the sentence that suggests it.
+inline void add_slip_hint(message& text, const argument& a, double x) {
+  if (x == -999.0 || x == -9999.0 || (x >= 9e15 && is_finite(x))) {
+    text += "; it looks like a code for a missing value: leave the reading out instead";
+    return;
+  }
+  if (!(a.usual.low < a.usual.high)) return;
+  const auto suggest = [&](std::string_view unit, double y) {
+    text += "; if it was in ";
+    text += unit;
+    text += ", write ";
+    text.quantity(y, a.unit.symbol, 6);
+  };
+  if (a.unit.celsius && a.usual.contains(x - 273.15)) return suggest("K", x - 273.15);
   for (const auto& slip : a.unit.slips)
-    if (a.usual.contains(x * slip.factor))
-      return "; if it was in " + std::string(slip.symbol) + ", write " + quantity_text(x * slip.factor, a.unit.symbol, 6);
-  return {};
+    if (a.usual.contains(x * slip.factor)) return suggest(slip.symbol, x * slip.factor);
 }
 /// "-4 m is below 0 m; ...": one wording for every number that is outside its range.
-inline std::string out_of_range_text(const argument& a, double x) {
-  if (is_nan(x)) return "not a number: leave a reading that was not taken out, or mark it as not measured";
-  std::string text = quantity_text(x, a.unit.symbol);
+inline void add_out_of_range(message& text, const argument& a, double x) {
+  if (is_nan(x)) {
+    text += "not a number: leave a reading that was not taken out, or mark it as not measured";
+    return;
+  }
+  text.quantity(x, a.unit.symbol);
   const bool low = x < a.permitted.high;
   const double bound = low ? a.permitted.low : a.permitted.high;
   const bool open = low ? a.permitted.low_open : a.permitted.high_open;
   if (open && x == bound) text += low ? " must be above " : " must be below ";
   else text += low ? " is below " : " is above ";
-  text += quantity_text(bound, a.unit.symbol);
-  return text + slip_hint(a, x);
+  text.quantity(bound, a.unit.symbol);
+  add_slip_hint(text, a, x);
 }
-inline std::string keys_text(const choice_table& table) {
-  std::string text;
+inline void add_keys(message& text, const choice_table& table) {
+  std::string_view before = "\"";
   for (const auto& row : table.rows) {
-    if (!text.empty()) text += ", ";
-    text += '"';
+    text += before;
     text += row.key;
-    text += '"';
+    text += "\"";
+    before = ", \"";
   }
+}
+/// " (current_a = 16 A, length_m = 22 m)": the numbers among the arguments.
+inline void add_numbers(message& text, std::span<const argument> args, const double* x) {
+  std::string_view before = " (";
+  for (std::size_t i = 0; i < args.size(); ++i) {
+    if (args[i].table) continue;
+    text += before;
+    text += args[i].name;
+    text += " = ";
+    text.quantity(x[i], args[i].unit.symbol);
+    before = ", ";
+  }
+  text += ")";
+}
+inline message unknown_key(std::string_view formula, const argument& a, std::string_view key) {
+  message text(formula);
+  text += ": ";
+  text += a.name;
+  text += " = \"";
+  text += key;
+  text += "\" is not one of ";
+  add_keys(text, *a.table);
   return text;
 }
-inline std::string unknown_key_text(std::string_view formula, const argument& a, std::string_view key) {
-  return std::string(formula) + ": " + std::string(a.name) + " = \"" + std::string(key) + "\" is not one of " + keys_text(*a.table);
-}
 [[noreturn]] inline void throw_unknown_key(std::string_view formula, const argument& a, std::string_view key) {
-  throw range_error(unknown_key_text(formula, a, key));
+  throw range_error(unknown_key(formula, a, key));
 }
 }  // namespace detail
 

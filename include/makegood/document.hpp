@@ -10,11 +10,35 @@
 #include <utility>
 #include <variant>
 #include <vector>
-#include "error.hpp"
-#include "math.hpp"
+#include "text.hpp"
 
 namespace makegood {
 inline namespace v1 {
+
+/// One thing wrong in a document, with its path ("circuits[2].length_m").
+struct problem {
+  std::string path;
+  std::string text;
+};
+/// A document (a visit) has one or more problems; all of them are listed.
+struct document_error : error {
+  explicit document_error(std::vector<problem> found) : error(join(found)), problems(std::move(found)) {}
+  document_error(std::string path, std::string text) : document_error(std::vector<problem>{{std::move(path), std::move(text)}}) {}
+  std::vector<problem> problems;
+
+ private:
+  static message join(const std::vector<problem>& found) {
+    message text;
+    for (const auto& p : found) {
+      if (!text.empty()) text += "\n";
+      text += p.path;
+      if (!p.path.empty()) text += ": ";
+      text += p.text;
+    }
+    return text;
+  }
+};
+
 namespace document {
 
 /// A document deeper than this is no visit.

@@ -4,9 +4,7 @@
 #pragma once
 #include <array>
 #include <span>
-#include <string>
 #include <string_view>
-#include <tuple>
 #include <type_traits>
 #include <utility>
 #include "descriptor.hpp"
@@ -105,36 +103,46 @@ constexpr const T& plain(const need<T>& x) { return x.value; }
 template <class T>
 constexpr const T& plain(const T& x) { return x; }
 
-template <class S, std::size_t... I>
-constexpr auto members(const S& s, std::index_sequence<I...>) {
-  constexpr std::size_t n = sizeof...(I);
-  auto pack = [](const auto& first, const auto&... m) {
-    if constexpr ((std::is_same_v<decltype(plain(first)), decltype(plain(m))> && ...)) return std::array{plain(first), plain(m)...};
-    else return std::tuple{plain(first), plain(m)...};  // words among the numbers
-  };
-  if constexpr (n == 1) { const auto& [a] = s; return pack(a); }
-  else if constexpr (n == 2) { const auto& [a, b] = s; return pack(a, b); }
-  else if constexpr (n == 3) { const auto& [a, b, c] = s; return pack(a, b, c); }
-  else if constexpr (n == 4) { const auto& [a, b, c, d] = s; return pack(a, b, c, d); }
-  else if constexpr (n == 5) { const auto& [a, b, c, d, e] = s; return pack(a, b, c, d, e); }
-  else if constexpr (n == 6) { const auto& [a, b, c, d, e, f] = s; return pack(a, b, c, d, e, f); }
-  else if constexpr (n == 7) { const auto& [a, b, c, d, e, f, g] = s; return pack(a, b, c, d, e, f, g); }
-  else if constexpr (n == 8) { const auto& [a, b, c, d, e, f, g, h] = s; return pack(a, b, c, d, e, f, g, h); }
-  else if constexpr (n == 9) { const auto& [a, b, c, d, e, f, g, h, i] = s; return pack(a, b, c, d, e, f, g, h, i); }
-  else {
+/// Why a formula without a broken range has no number: an inner one says so, or the arguments are shown.
+inline void add_no_result(message& text, std::span<const argument> args, const double* x, const remark& inside) {
+  if (!inside.set()) {
+    text += ": these arguments have no finite result";
+    return add_numbers(text, args, x);
+  }
+  text += ": inside ";
+  text += inside.formula;
+  text += ": ";
+  text += inside.argument;
+  if (!inside.argument.empty()) {
+    text += " = ";
+    text.quantity(inside.at, inside.unit);
+    text += ": ";
+  }
+  text += inside.text;
+}
+/// Calls fn with the members of an aggregate of n.
+template <std::size_t n, class S, class Fn>
+constexpr auto with_members(const S& s, Fn fn) {
+  if constexpr (n == 1) { const auto& [a] = s; return fn(plain(a)); }
+  else if constexpr (n == 2) { const auto& [a, b] = s; return fn(plain(a), plain(b)); }
+  else if constexpr (n == 3) { const auto& [a, b, c] = s; return fn(plain(a), plain(b), plain(c)); }
+  else if constexpr (n == 4) { const auto& [a, b, c, d] = s; return fn(plain(a), plain(b), plain(c), plain(d)); }
+  else if constexpr (n == 5) { const auto& [a, b, c, d, e] = s; return fn(plain(a), plain(b), plain(c), plain(d), plain(e)); }
+  else if constexpr (n == 6) { const auto& [a, b, c, d, e, f] = s; return fn(plain(a), plain(b), plain(c), plain(d), plain(e), plain(f)); }
+  else if constexpr (n == 7) {
+    const auto& [a, b, c, d, e, f, g] = s;
+    return fn(plain(a), plain(b), plain(c), plain(d), plain(e), plain(f), plain(g));
+  } else if constexpr (n == 8) {
+    const auto& [a, b, c, d, e, f, g, h] = s;
+    return fn(plain(a), plain(b), plain(c), plain(d), plain(e), plain(f), plain(g), plain(h));
+  } else if constexpr (n == 9) {
+    const auto& [a, b, c, d, e, f, g, h, i] = s;
+    return fn(plain(a), plain(b), plain(c), plain(d), plain(e), plain(f), plain(g), plain(h), plain(i));
+  } else {
     static_assert(n == 10, "a formula takes at most ten arguments");
     const auto& [a, b, c, d, e, f, g, h, i, j] = s;
-    return pack(a, b, c, d, e, f, g, h, i, j);
+    return fn(plain(a), plain(b), plain(c), plain(d), plain(e), plain(f), plain(g), plain(h), plain(i), plain(j));
   }
-}
-inline std::string fault_text(std::string_view formula, std::span<const argument> args, fault f, const double* x) {
-  std::string text(formula);
-  const auto& a = args[static_cast<std::size_t>(f.index)];
-  text += ": ";
-  text += a.name;
-  text += ": ";
-  text += out_of_range_text(a, x[f.index]);
-  return text;
 }
 
 }  // namespace detail
@@ -267,48 +275,27 @@ struct formula_t : Extras {
     if (const fault f = check(v.data())) [[unlikely]] refuse(f, v.data());
   }
   /// The sentence that belongs to the fault.
-  std::string refusal(fault f, const double* x) const {
-    if (f.kind == fault::what::relation) return relation_text(f.index, x);
-    if (f.kind == fault::what::no_result) return no_result_text(x);
-    return detail::fault_text(result.name, args, f, x);
+  message refusal(fault f, const double* x) const {
+    message text(result.name);
+    if (f.kind == fault::what::relation) {
+      text += ": ";
+      text += Extras::text(f.index);
+      detail::add_numbers(text, args, x);
+    } else if (f.kind == fault::what::no_result) {
+      detail::add_no_result(text, args, x, trace(x).fault);
+    } else {
+      const auto& a = args[static_cast<std::size_t>(f.index)];
+      text += ": ";
+      text += a.name;
+      text += ": ";
+      detail::add_out_of_range(text, a, x[f.index]);
+    }
+    return text;
   }
   /// Throws the error that belongs to the fault.
   [[noreturn]] void refuse(fault f, const double* x) const {
     if (f.kind == fault::what::relation) throw relation_error(refusal(f, x));
     throw range_error(refusal(f, x));
-  }
-  std::string no_result_text(const double* x) const {
-    const traced t = trace(x);
-    std::string text(result.name);
-    if (t.fault.set()) {
-      text += ": inside ";
-      text += t.fault.formula;
-      text += ": ";
-      text += t.fault.argument;
-      if (!t.fault.argument.empty()) text += " = " + quantity_text(t.fault.at, t.fault.unit) + ": ";
-      text += t.fault.text;
-    } else {
-      text += ": these arguments have no finite result";
-      for (std::size_t i = 0; i < count; ++i)
-        if (!args[i].table) text += (i ? ", " : " (") + std::string(args[i].name) + " = " + quantity_text(x[i], args[i].unit.symbol);
-      text += ")";
-    }
-    return text;
-  }
-  std::string relation_text(int which, const double* x) const {
-    std::string text(result.name);
-    text += ": ";
-    text += requirement_text(which);
-    text += " (";
-    std::string_view between = "";
-    for (std::size_t i = 0; i < count; ++i) {
-      if (args[i].table) continue;
-      text += between;
-      between = ", ";
-      text += args[i].name;
-      text += " = " + quantity_text(x[i], args[i].unit.symbol);
-    }
-    return text + ")";
   }
 
   /// Calls fn with every argument as kind K, defaults filled in, words looked up.
@@ -326,10 +313,7 @@ struct formula_t : Extras {
  private:
   template <class K>
   constexpr auto apply(const Struct<K>& s) const {
-    auto m = detail::members(s, std::make_index_sequence<count>{});
-    return [&]<std::size_t... I>(std::index_sequence<I...>) {
-      return evaluation<K>::run(*this, std::get<I>(m)...);
-    }(std::make_index_sequence<count>{});
+    return detail::with_members<count>(s, [this](const auto&... x) { return evaluation<K>::run(*this, x...); });
   }
   template <class T>
   static constexpr double index_or_value(const chosen<T>& c) { return c.index; }
@@ -391,7 +375,6 @@ struct formula_t : Extras {
     if (auto text = Extras::doubt(bind<double, I>(x[I])...); !text.empty()) return {result.name, {}, text, 0.0, {}};
     return {};
   }
-  std::string_view requirement_text(int which) const { return Extras::text(which); }
 };
 
 /// A double is also looked at after the kernel: a checked call never returns NaN or infinity.

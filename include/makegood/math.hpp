@@ -3,9 +3,7 @@
 // Core: every subject uses it. Our own functions stand behind `double` as behind arrays.
 #pragma once
 #include <bit>
-#include <cmath>
 #include <cstdint>
-#include <limits>
 #include "scalar/vector_math.hpp"
 
 #if defined(__FINITE_MATH_ONLY__) && __FINITE_MATH_ONLY__ && !defined(MAKEGOOD_ALLOW_FINITE_MATH)
@@ -43,8 +41,8 @@ MAKEGOOD_FUNCTION(erf)
 MAKEGOOD_FUNCTION(erfc)
 #undef MAKEGOOD_FUNCTION
 inline double pow(double x, double y) { return MAKEGOOD_ISA_TAG::vector_math::pow(x, y); }
-inline double sqrt(double x) { return std::sqrt(x); }
-inline double fabs(double x) { return std::fabs(x); }
+inline double sqrt(double x) { return __builtin_sqrt(x); }
+inline double fabs(double x) { return __builtin_fabs(x); }
 
 /// The branch of a formula: both sides are evaluated, one is taken.
 constexpr double select(bool condition, double yes, double no) { return condition ? yes : no; }

@@ -2,10 +2,12 @@
 // A number with its named error sources: two readings of one meter are correlated by themselves.
 // Core: goes into every formula and check, and comes out again. First-order propagation by exact derivatives.
 #pragma once
+#include <cmath>
 #include <string>
 #include <vector>
 #include "formula.hpp"
 #include "scalar/dual.hpp"
+#include "text.hpp"
 
 namespace makegood {
 inline namespace v1 {

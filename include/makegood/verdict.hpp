@@ -369,7 +369,7 @@ inline refusal try_judge(const check_info& info, std::span<const given> argument
     if (a.table) {
       const int row = word ? a.table->find(*word) : -1;
       if (!word) return refused(info, std::string(a.name) + " must be one of " + keys_text(*a.table));
-      if (row < 0) return {refusal::what::range, unknown_key_text(info.name, a, *word)};
+      if (row < 0) return {refusal::what::range, std::string(unknown_key(info.name, a, *word))};
       x[i] = row;
       continue;
     }
@@ -522,8 +522,10 @@ struct check_t {
   verdict operator()(const Struct<given>& s, const rulebook& book = {}) const
     requires(has_aggregate)
   {
-    const auto m = detail::members(s, std::make_index_sequence<count>{});
-    return judge(std::span<const given>(m.data(), m.size()), book);
+    return detail::with_members<count>(s, [&](const auto&... x) {
+      const given list[] = {x...};
+      return judge(list, book);
+    });
   }
 
  private:

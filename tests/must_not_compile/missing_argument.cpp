@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Leaving out an argument that has no default must not compile.
 // error: (could not convert|no viable|no matching|no match)
-#include <makegood/electrical/conductors.hpp>
+#include <makegood/electrical/checks.hpp>
 
 makegood::verdict ask() {
 #ifdef MAKEGOOD_MUST_COMPILE

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 // What the library calculates for air and ventilation: one line an entry.
 #pragma once
-#include "ducts.hpp"
-#include "moist_air.hpp"
-#include "ventilation.hpp"
+#include "checks.hpp"
+#include "formulas.hpp"
+#include "models.hpp"
 
 namespace makegood {
 inline namespace v1 {

@@ -2,7 +2,7 @@
 // Conductors: voltage drop, resistance against temperature, currents.
 // Subject: electrical.
 #pragma once
-#include "../verdict.hpp"
+#include "../formula.hpp"
 
 namespace makegood {
 inline namespace v1 {
@@ -116,30 +116,6 @@ inline constexpr auto length_from_resistance = formula(
        arg{"resistance_mohm_per_m", "r", unit::milliohm_per_metre, positive_to(1e5), "resistance of one metre at the same temperature"}.usually(1, 45)),
     source{"L = R/r with the values of IEC 60228", "", "memory"}, [](auto resistance, auto per_metre) { return resistance / milli(per_metre); },
     remarks{"the tabulated resistance is an upper limit: the length comes out 1 to 3 % short; 10 mΩ of contact is about a metre", "0 m at 0 Ω"});
-
-inline constexpr column voltage_drop_rule[] = {
-    {"p", unit::percent}, {"p_m", unit::percent_per_metre}, {"L_0", unit::metre}, {"p_max", unit::percent}};
-inline constexpr choice_row load_kind_rows[] = {
-    {"lighting", "lighting"}, {"other", "other uses"},
-    {"lighting_private_supply", "lighting on a private supply"}, {"other_private_supply", "other uses on a private supply"}};
-inline constexpr choice_table load_kinds{{}, load_kind_rows};
-
-MAKEGOOD_ARGUMENTS_WITH_DEFAULTS(check_voltage_drop_arguments, (voltage_drop_v, nominal_voltage_v, load_kind), (length_m = T(0.0)));
-inline constexpr auto check_voltage_drop = check(
-    out{"check_voltage_drop", "ΔU", unit::volt, "Voltage drop of a final circuit against the rulebook's share of the nominal voltage."},
-    in<check_voltage_drop_arguments>(
-        arg{"voltage_drop_v", "ΔU", unit::volt, between(0, 1e5), "voltage drop at the design current"}.usually(0, 20),
-        arg{"nominal_voltage_v", "U_0", unit::volt, positive_to(1e5), "nominal voltage"}.usually(100, 500),
-        choice{"load_kind", load_kinds, "use of the circuit"},
-        arg{"length_m", "L", unit::metre, between(0, 1e5), "length of the run, for the addition beyond 100 m"}.usually(0, 200).otherwise(0)),
-    rule_use{"voltage_drop_limit", "load_kind", voltage_drop_rule}, comparator::at_most, source{"IEC 60364-5-52:2009", "Annex G"},
-    [](auto drop, auto, auto, auto) { return drop; },
-    [](auto rule, auto, auto nominal, auto, auto length) {
-      auto beyond = maximum(length - rule[2], constant(0, unit::metre));
-      auto further = let("p_+", unit::percent, minimum(rule[1] * beyond, rule[3]));
-      return percent(nominal * (rule[0] + further));  // in this order 3 % of 230 V is 6.9 V to the last bit
-    },
-    "The limit guards the working of the equipment, not its safety. A maker's narrower supply tolerance comes first.");
 
 }  // namespace electrical
 }  // namespace v1

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 // What the library calculates for electrical work: one line an entry.
 #pragma once
-#include "conductors.hpp"
-#include "protection.hpp"
-#include "tests.hpp"
+#include "checks.hpp"
+#include "formulas.hpp"
 
 namespace makegood {
 inline namespace v1 {

@@ -2,7 +2,7 @@
 // Protection: heating of a conductor by a fault (adiabatic), loop impedance, fault current.
 // Subject: electrical.
 #pragma once
-#include "../verdict.hpp"
+#include "../formula.hpp"
 
 namespace makegood {
 inline namespace v1 {
@@ -135,12 +135,6 @@ inline constexpr auto prospective_fault_current = formula(
     source{"T. Linsley, Basic Electrical Installation Work (to BS 7671:2008)", "p. 251, example 1"},
     [](auto voltage, auto impedance) { return voltage / impedance; }, remarks{"exact to rounding", ""});
 
-inline constexpr auto check_adiabatic = check(
-    out{"check_adiabatic", "I²t", unit::ampere_squared_second, "Energy let through in a fault against what the conductor bears."},
-    in(detail::conductor_area, detail::adiabatic_k_arg, detail::let_through), rule_use{"adiabatic"}, comparator::at_most, adiabatic_equation,
-    [](auto, auto, auto energy) { return energy; }, [](auto, auto area, auto k, auto) { return call(adiabatic_withstand, area, k); },
-    "The energy is the maker's figure at the prospective current, or I² t from 0.1 to 5 s; the k is that of the arrangement, not of the metal alone.");
-
 inline constexpr auto warm_loop_impedance = formula(
     out{"warm_loop_impedance", "Z_s", unit::ohm, "Earth fault loop impedance with the circuit's conductors warm, from a reading on cold conductors."},
     in(arg{"cold_loop_impedance_ohm", "Z_c", unit::ohm, between(0, 1e6), "loop impedance read with the conductors cold"}.usually(0.3, 5),
@@ -150,17 +144,6 @@ inline constexpr auto warm_loop_impedance = formula(
     [](auto cold, auto external, auto factor) { return external + factor * (cold - external); },
     requires_that([](auto cold, auto external, auto) { return external <= cold; }, "the external part is not above the whole loop"),
     remarks{"the factor is the rounded one of the site tables (0.004 per kelvin); impedances are added as numbers", "the reading itself when the whole loop is external"});
-
-inline constexpr column minimum_voltage_rule[] = {{"C_min", unit::one}};
-inline constexpr auto check_loop_impedance = check(
-    out{"check_loop_impedance", "Z_s", unit::ohm, "Earth fault loop impedance against the highest at which the device disconnects in time."},
-    in(arg{"loop_impedance_ohm", "Z_s", unit::ohm, between(0, 1e6), "loop impedance at the furthest point"}.usually(0.1, 3).read_by(reads::loop_impedance),
-       arg{"voltage_v", "U_0", unit::volt, positive_to(1e5), "nominal voltage to earth"}.usually(100, 250),
-       arg{"operating_current_a", "I_a", unit::ampere, positive_to(1e6), "current that operates the device in the required time"}.usually(15, 1000)),
-    rule_use{"minimum_voltage_factor", "", minimum_voltage_rule}, comparator::at_most, source{"BS 7671:2018+A2:2022", "411.4.4", "memory"},
-    [](auto impedance, auto, auto) { return impedance; },
-    [](auto rule, auto, auto voltage, auto current) { return call(max_earth_fault_loop_impedance, voltage, rule[0], current); },
-    "A reading on cold cable is lower than the loop when warm: bring the conductors' part to their working temperature first. A live test: prove the protective conductor dead first.");
 
 }  // namespace electrical
 }  // namespace v1

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // What the library calculates for heating: one line an entry.
 #pragma once
-#include "elements.hpp"
-#include "floor.hpp"
+#include "checks.hpp"
+#include "formulas.hpp"
 
 namespace makegood {
 inline namespace v1 {

@@ -3,8 +3,12 @@
 // Core: evaluated by every formula. Includes the standard library only. The rounding mode is left alone.
 #pragma once
 #include <algorithm>
+#include <cmath>
+#include <limits>
+#include <string>
 #include <vector>
 #include "../formula.hpp"
+#include "../text.hpp"
 
 namespace makegood {
 inline namespace v1 {

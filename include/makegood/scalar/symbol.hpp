@@ -2,10 +2,12 @@
 // The worked steps of a formula: symbols, numbers put in, units, result, from the same kernel that computes.
 // Core: evaluated on demand, never on the fast path. Includes the standard library only.
 #pragma once
+#include <cmath>
 #include <memory>
 #include <string>
 #include <vector>
 #include "../formula.hpp"
+#include "../text.hpp"
 
 namespace makegood {
 inline namespace v1 {

@@ -4,7 +4,6 @@
 // and round-to-nearest (the default of every system).
 // Never compile it with -ffast-math: the error terms below are exactly what that flag removes.
 #pragma once
-#include <cmath>
 #include <cstdint>
 
 #if defined(__FLT_EVAL_METHOD__) && __FLT_EVAL_METHOD__ == 2
@@ -465,7 +464,7 @@ inline V sin(const V& x) {
   const auto far = !(a <= V(circular_limit));
   V y = pick(a < V(0x1p-27), x, circular(pick(far, V(0.0), x), 0.0));
   if (any_of(far)) [[unlikely]]
-    y = pick(far, each_lane([](double v) { return std::sin(v); }, pick(far, x, V(0.0))), y);
+    y = pick(far, each_lane([](double v) { return __builtin_sin(v); }, pick(far, x, V(0.0))), y);
   return y;
 }
 template <class V>
@@ -474,7 +473,7 @@ inline V cos(const V& x) {
   const auto far = !(a <= V(circular_limit));
   V y = circular(pick(far, V(0.0), x), 1.0);
   if (any_of(far)) [[unlikely]]
-    y = pick(far, each_lane([](double v) { return std::cos(v); }, pick(far, x, V(0.0))), y);
+    y = pick(far, each_lane([](double v) { return __builtin_cos(v); }, pick(far, x, V(0.0))), y);
   return y;
 }
 

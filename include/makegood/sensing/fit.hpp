@@ -7,6 +7,7 @@
 #include <cmath>
 #include <span>
 #include <string>
+#include "../text.hpp"
 #include "thermistor.hpp"
 
 namespace makegood {

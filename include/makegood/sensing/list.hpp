@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 // What the library calculates for temperature sensors: one line an entry. The fit (fit.hpp) needs Eigen and stands apart.
 #pragma once
-#include "check.hpp"
-#include "resistance.hpp"
-#include "thermistor.hpp"
+#include "checks.hpp"
+#include "formulas.hpp"
 
 namespace makegood {
 inline namespace v1 {

@@ -1,0 +1,7 @@
+// SPDX-License-Identifier: MIT
+// Every formula of this subject, without the checks and their machinery: the cheapest way in.
+// Subject: air.
+#pragma once
+#include "ducts.hpp"
+#include "moist_air.hpp"
+#include "ventilation.hpp"

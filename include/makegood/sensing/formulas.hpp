@@ -1,0 +1,6 @@
+// SPDX-License-Identifier: MIT
+// Every formula of this subject, without the checks and their machinery: the cheapest way in.
+// Subject: sensing.
+#pragma once
+#include "resistance.hpp"
+#include "thermistor.hpp"
