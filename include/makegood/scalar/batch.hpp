@@ -5,7 +5,7 @@
 #include <cstddef>
 #include <utility>
 #include "../formula.hpp"
-#include "lanes.hpp"
+#include "twin.hpp"
 
 namespace makegood {
 inline namespace v1 {
@@ -21,21 +21,29 @@ struct chosen<MAKEGOOD_ISA_TAG::lanes<W>> {
     return r;
   }
 };
+template <class L>
+struct chosen<MAKEGOOD_ISA_TAG::twin<L>> {
+  const choice_table* table;
+  MAKEGOOD_ISA_TAG::twin<L> index;
+  MAKEGOOD_INLINE MAKEGOOD_ISA_TAG::twin<L> operator[](std::size_t c) const {
+    return {chosen<L>{table, index.a}[c], chosen<L>{table, index.b}[c]};
+  }
+};
 
 MAKEGOOD_ISA_NAMESPACE {
 
 /// A range as a mask. NaN lies in no range.
-template <int W>
-MAKEGOOD_INLINE lanes_mask<W> contained(const range& r, const lanes<W>& x) {
-  const lanes<W> low(r.low), high(r.high);
+template <class K>
+MAKEGOOD_INLINE typename K::mask contained(const range& r, const K& x) {
+  const K low(r.low), high(r.high);
   return (r.low_open ? x > low : x >= low) & (r.high_open ? x < high : x <= high);
 }
 /// Ranges and relations as a mask. NaN is not permitted.
-template <class F, int W, std::size_t... I, class... X>
-MAKEGOOD_INLINE lanes_mask<W> permitted(const F& f, const lanes_mask<W>& so_far, std::index_sequence<I...>, const X&... x) {
-  lanes_mask<W> ok = so_far;
+template <class F, class Mask, std::size_t... I, class... X>
+MAKEGOOD_INLINE Mask permitted(const F& f, const Mask& so_far, std::index_sequence<I...>, const X&... x) {
+  Mask ok = so_far;
   const auto look = [&ok](const argument& a, const auto& y) MAKEGOOD_LAMBDA_INLINE {
-    if constexpr (requires { y.v; }) ok = ok & contained(a.permitted, y);
+    if constexpr (requires { y < y; }) ok = ok & contained(a.permitted, y);
   };
   (look(f.args[I], x), ...);
   return f.holds_all(ok, x...);
@@ -44,29 +52,34 @@ MAKEGOOD_INLINE lanes_mask<W> permitted(const F& f, const lanes_mask<W>& so_far,
 }  // namespace MAKEGOOD_ISA_TAG
 
 /// A formula inside a formula: its ranges count, lane by lane.
-template <int W>
-struct inner_call<MAKEGOOD_ISA_TAG::lanes<W>> {
+namespace detail {
+template <class K>
+struct inner_lanes {
   template <class F, class... X>
-  MAKEGOOD_INLINE static MAKEGOOD_ISA_TAG::lanes<W> run(const F& f, const X&... x) {
-    using K = MAKEGOOD_ISA_TAG::lanes<W>;
+  MAKEGOOD_INLINE static K run(const F& f, const X&... x) {
     return f.template with_all<K>(
         [&f](const auto&... y) MAKEGOOD_LAMBDA_INLINE {
-          const auto ok = MAKEGOOD_ISA_TAG::permitted(f, MAKEGOOD_ISA_TAG::lanes_mask<W>(true), std::make_index_sequence<F::count>{}, y...);
+          const auto ok = MAKEGOOD_ISA_TAG::permitted(f, typename K::mask(true), std::make_index_sequence<F::count>{}, y...);
           return select(ok, f.unchecked(y...), K(no_number));
         },
         x...);
   }
 };
+}  // namespace detail
+template <int W>
+struct inner_call<MAKEGOOD_ISA_TAG::lanes<W>> : detail::inner_lanes<MAKEGOOD_ISA_TAG::lanes<W>> {};
+template <class L>
+struct inner_call<MAKEGOOD_ISA_TAG::twin<L>> : detail::inner_lanes<MAKEGOOD_ISA_TAG::twin<L>> {};
 
 MAKEGOOD_ISA_NAMESPACE {
 
-/// One formula over whole registers. Argument a lies from from[a] on; step[a] is the size of a register, or 0 for one that stays.
+/// One formula over whole twins of registers. Argument a lies from from[a] on; step[a] is the size of a twin, or 0 for one that stays.
 /// Says whether all elements have a result; what is refused gives NaN, and so does NaN.
-using register_loop = bool (*)(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t registers);
+using register_loop = bool (*)(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t twins);
 
-/// Any strided arrays (steps in bytes) brought into whole registers. What is not contiguous is copied block by block.
+/// Any strided arrays (steps in bytes) brought into groups of W elements. What is not contiguous is copied block by block.
 /// NaN in gives NaN out; what is refused gives NaN. Returns the first element refused, or -1.
-template <std::size_t Count, int W = register_lanes>
+template <std::size_t Count, int W>
 std::ptrdiff_t over_arrays(register_loop loop, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
   constexpr std::ptrdiff_t size = sizeof(double), whole = 1024, copied = 128;
   static_assert(whole % W == 0 && copied % W == 0);
@@ -125,34 +138,28 @@ std::ptrdiff_t over_arrays(register_loop loop, char** data, const std::ptrdiff_t
 template <const auto& Item>
 struct batch {
   using F = std::remove_cvref_t<decltype(Item)>;
-  static constexpr int W = register_lanes;
-  using K = lanes<W>;
+  using K = twin<lanes<>>;
 
   static std::ptrdiff_t run(const void*, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
-    return over_arrays<F::count>(&loop, data, steps, n, nan_for_errors);
+    return over_arrays<F::count, K::width>(&loop, data, steps, n, nan_for_errors);
   }
 
  private:
-  static bool loop(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t registers) {
-    return loop_over(from, step, to, registers, std::make_index_sequence<F::count>{});
+  // flatten: kernel and relations come inside, so that what both compute is computed once
+  [[gnu::flatten]] static bool loop(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t twins) {
+    return loop_over(from, step, to, twins, std::make_index_sequence<F::count>{});
   }
   template <std::size_t... I>
-  MAKEGOOD_INLINE static bool loop_over(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t registers, std::index_sequence<I...> all_args) {
+  MAKEGOOD_INLINE static bool loop_over(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t twins, std::index_sequence<I...> all_args) {
     const char* p[] = {from[I]...};
     const std::ptrdiff_t by[] = {step[I]...};
-    lanes_mask<W> there(true);
-    for (; registers > 0; --registers, to += sizeof(K)) {
-      const K x[] = {load(p[I])...};
+    typename K::mask there(true);
+    for (; twins > 0; --twins, to += sizeof(K)) {
+      const K x[] = {K::load(reinterpret_cast<const double*>(p[I]))...};
       ((p[I] += by[I]), ...);
-      const K y = evaluate(x, there, all_args);
-      __builtin_memcpy(to, &y.v, sizeof y.v);
+      evaluate(x, there, all_args).store(reinterpret_cast<double*>(to));
     }
     return all(there);
-  }
-  MAKEGOOD_INLINE static K load(const char* p) {
-    K r;
-    __builtin_memcpy(&r.v, p, sizeof r.v);
-    return r;
   }
   template <std::size_t I>
   MAKEGOOD_INLINE static auto bound(const K* x) {
@@ -160,8 +167,8 @@ struct batch {
     else return x[I];
   }
   template <std::size_t... I>
-  MAKEGOOD_INLINE static K evaluate(const K* x, lanes_mask<W>& there, std::index_sequence<I...> all_args) {
-    lanes_mask<W> ok(true);
+  MAKEGOOD_INLINE static K evaluate(const K* x, typename K::mask& there, std::index_sequence<I...> all_args) {
+    typename K::mask ok(true);
     ((ok = F::is_choice[I] ? ok & (x[I] == x[I]) : ok), ...);
     ok = permitted(Item, ok, all_args, bound<I>(x)...);
     const K y = static_cast<K>(Item.kernel(bound<I>(x)...));

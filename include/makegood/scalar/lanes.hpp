@@ -55,6 +55,11 @@ struct lanes_mask {
   vector v;  ///< all bits of a lane are set (true) or none
 
   MAKEGOOD_INLINE lanes_mask() : v{} {}
+  MAKEGOOD_INLINE lanes_mask(const lanes_mask& x) : v(x.v) {}
+  MAKEGOOD_INLINE lanes_mask& operator=(const lanes_mask& x) {
+    v = x.v;
+    return *this;
+  }
   MAKEGOOD_INLINE explicit lanes_mask(const vector& x) : v(x) {}
   MAKEGOOD_INLINE explicit lanes_mask(bool x) : v(vector{} - static_cast<std::int64_t>(x)) {}
   MAKEGOOD_INLINE bool operator[](int i) const { return v[i] != 0; }
@@ -98,6 +103,11 @@ struct lanes_bits {
   vector v;
 
   MAKEGOOD_INLINE explicit lanes_bits(const vector& x) : v(x) {}
+  MAKEGOOD_INLINE lanes_bits(const lanes_bits& x) : v(x.v) {}
+  MAKEGOOD_INLINE lanes_bits& operator=(const lanes_bits& x) {
+    v = x.v;
+    return *this;
+  }
   MAKEGOOD_INLINE explicit lanes_bits(std::uint64_t x) : v(vector{} + x) {}
   MAKEGOOD_INLINE friend lanes_bits operator+(const lanes_bits& a, const lanes_bits& b) { return lanes_bits(a.v + b.v); }
   MAKEGOOD_INLINE friend lanes_bits operator-(const lanes_bits& a, const lanes_bits& b) { return lanes_bits(a.v - b.v); }
@@ -120,6 +130,11 @@ struct lanes {
   vector v;
 
   MAKEGOOD_INLINE lanes() : v{} {}
+  MAKEGOOD_INLINE lanes(const lanes& x) : v(x.v) {}
+  MAKEGOOD_INLINE lanes& operator=(const lanes& x) {
+    v = x.v;
+    return *this;
+  }
   MAKEGOOD_INLINE explicit lanes(const vector& x) : v(x) {}
   MAKEGOOD_INLINE lanes(double x) {  // written out, so that it is one operation from the start; not {} + x, which would turn -0 into 0
     if constexpr (W == 8) v = vector{x, x, x, x, x, x, x, x};

@@ -151,7 +151,7 @@ template <class V>
 MAKEGOOD_INLINE auto is_ordinary(const V& x) {
   return (x >= V(smallest_normal)) & (x < V(infinity));
 }
-#define MAKEGOOD_APART [[gnu::noinline, gnu::cold]]
+#define MAKEGOOD_APART [[gnu::noinline, gnu::cold, gnu::pure]]
 
 /// x = 2^k * m with m from sqrt(1/2) to sqrt(2).
 template <class V>
@@ -202,8 +202,9 @@ MAKEGOOD_APART V log_apart(const V& x) {
 }
 template <class V>
 MAKEGOOD_INLINE V log(const V& x) {
-  if (any_of(!is_ordinary(x))) [[unlikely]] return log_apart(V(x));
-  return log_from(split_of_ordinary(x));
+  V y = log_from(split_of_ordinary(x));
+  if (any_of(!is_ordinary(x))) [[unlikely]] y = log_apart(V(x));
+  return y;
 }
 
 /// ln(1 + x). What 1 + x loses to rounding is put back. x: not infinite.
@@ -225,8 +226,9 @@ MAKEGOOD_APART V log1p_apart(const V& x) {
 }
 template <class V>
 MAKEGOOD_INLINE V log1p(const V& x) {
-  if (any_of(!((x > V(-1.0)) & (x < V(infinity))))) [[unlikely]] return log1p_apart(V(x));
-  return pick(x == V(0.0), x, log1p_from(x));
+  V y = pick(x == V(0.0), x, log1p_from(x));
+  if (any_of(!((x > V(-1.0)) & (x < V(infinity))))) [[unlikely]] y = log1p_apart(V(x));
+  return y;
 }
 
 /// Common logarithm: the leading part in halves, so that powers of ten come out whole.
@@ -249,8 +251,9 @@ MAKEGOOD_APART V log10_apart(const V& x) {
 }
 template <class V>
 MAKEGOOD_INLINE V log10(const V& x) {
-  if (any_of(!is_ordinary(x))) [[unlikely]] return log10_apart(V(x));
-  return log10_from(split_of_ordinary(x));
+  V y = log10_from(split_of_ordinary(x));
+  if (any_of(!is_ordinary(x))) [[unlikely]] y = log10_apart(V(x));
+  return y;
 }
 
 /// The natural logarithm of x = 2^k * m as a pair good to about 2^-65 of itself; hi has 26 bits.
@@ -337,9 +340,10 @@ MAKEGOOD_APART V exp_apart(const V& x) {
 }
 template <class V>
 MAKEGOOD_INLINE V exp(const V& x) {
-  if (any_of(!(magnitude_of(x) < V(708.0)))) [[unlikely]] return exp_apart(V(x));
   const exp_parts<V> e = exp_parts_of(x);
-  return raised(V(1.0) + (e.r + e.tail), e.counted);
+  V y = raised(V(1.0) + (e.r + e.tail), e.counted);
+  if (any_of(!(magnitude_of(x) < V(708.0)))) [[unlikely]] y = exp_apart(V(x));
+  return y;
 }
 
 /// exp(hi + lo) for |hi| < 2^20, as a pair before the scaling by 2^k.
@@ -423,10 +427,11 @@ MAKEGOOD_APART V pow_apart(const V& x, const V& y) {
 template <class V>
 MAKEGOOD_INLINE V pow(const V& x, const V& y) {
   const pair<V> p = power_exponent(split_of_ordinary(x), y);
-  if (any_of(!(is_ordinary(x) & (magnitude_of(p.hi) < V(708.0))))) [[unlikely]] return pow_apart(V(x), V(y));
   const exp_parts<V> parts = exp_parts_of(p.hi, p.lo);
   const pair<V> e = long_exp(parts);
-  return raised(e.hi + e.lo, parts.counted);
+  V r = raised(e.hi + e.lo, parts.counted);
+  if (any_of(!(is_ordinary(x) & (magnitude_of(p.hi) < V(708.0))))) [[unlikely]] r = pow_apart(V(x), V(y));
+  return r;
 }
 
 /// Cube root: 1/cbrt by a polynomial and one step, then one step for the root from a start whose square is exact.
@@ -453,8 +458,9 @@ MAKEGOOD_APART V cbrt_apart(const V& x) {
 template <class V>
 MAKEGOOD_INLINE V cbrt(const V& x) {
   const V a = magnitude_of(x);
-  if (any_of(!is_ordinary(a))) [[unlikely]] return cbrt_apart(V(x));
-  return with_sign_of(cbrt_from(split_of_ordinary(a)), x);
+  V y = with_sign_of(cbrt_from(split_of_ordinary(a)), x);
+  if (any_of(!is_ordinary(a))) [[unlikely]] y = cbrt_apart(V(x));
+  return y;
 }
 
 // ---- error functions ---------------------------------------------------------------------------------------------------
