@@ -55,6 +55,40 @@ template <class T>
 constexpr T cube(const T& x) {
   return x * x * x;
 }
+/// x^N for N >= 0 by multiplications.
+template <int N, class T>
+MAKEGOOD_INLINE constexpr T whole_power(const T& x) {
+  if constexpr (N == 0) return T(1.0);
+  else if constexpr (N == 1) return x;
+  else if constexpr (N % 2 == 0) return square(whole_power<N / 2>(x));
+  else return x * whole_power<N - 1>(x);
+}
+/// x^(N/D) by multiplications, square and cube roots: D is a product of twos and threes. A negative N divides 1 by it. As with
+/// sqrt(), an even root of a negative number is none; as with cbrt(), an odd one is negative.
+template <int N, int D = 1, class T>
+MAKEGOOD_INLINE constexpr T power(const T& x) {
+  static_assert(D > 0);
+  if constexpr (N < 0) return T(1.0) / power<-N, D>(x);
+  else if constexpr (N % D == 0) return whole_power<N / D>(x);
+  else if constexpr (N > D) return whole_power<N / D>(x) * power<N % D, D>(x);
+  else if constexpr (N % 2 == 0 && D % 2 == 0) return power<N / 2, D / 2>(x);
+  else if constexpr (D % 2 == 0) return power<N, D / 2>(sqrt(x));
+  else {
+    static_assert(D % 3 == 0, "a root of this order is not made of square and cube roots");
+    return power<N, D / 3>(cbrt(x));
+  }
+}
+/// x^y for x >= 0 by way of a plain logarithm: off by up to |y ln x| units in the last place, in a third of the time of pow().
+/// For places where the formula damps that error, as a logarithm does.
+template <class T>
+MAKEGOOD_INLINE T damped_pow(const T& x, double y) {
+  return exp(y * log(x));
+}
+/// What the start of a root is made of: the number itself, of an enclosure its middle.
+template <class T>
+constexpr const T& guess(const T& x) {
+  return x;
+}
 template <class A, class B>
 constexpr auto minimum(const A& a, const B& b) {
   return select(a < b, a, b);

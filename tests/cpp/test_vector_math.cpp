@@ -3,7 +3,7 @@
 #include <doctest/doctest.h>
 #include <cmath>
 #include <limits>
-#include <makegood/scalar/lanes.hpp>
+#include <makegood/scalar/twin.hpp>
 #include <random>
 #include <vector>
 
@@ -68,12 +68,13 @@ struct points {
   double signed_of_exponent(int low, int high) { return random() & 1 ? of_exponent(low, high) : -of_exponent(low, high); }
 };
 
-template <int W, class F>
+template <class L, class F>
 std::size_t differing(const F& at, const std::vector<double>& x, const std::vector<double>& y) {
+  constexpr std::size_t W = L::width;
   std::size_t count = 0;
   double out[W];
   for (std::size_t i = 0; i + W <= x.size(); i += W) {
-    at(lanes<W>::load(&x[i])).store(out);
+    at(L::load(&x[i])).store(out);
     for (std::size_t k = 0; k < W; ++k) count += !same(out[k], y[i + k]);
   }
   return count;
@@ -81,7 +82,7 @@ std::size_t differing(const F& at, const std::vector<double>& x, const std::vect
 
 constexpr std::size_t point_count = 1 << 20;
 
-/// Largest error over 2^20 points at most `limit`, and the same bits from lanes of 2, 4 and 8.
+/// Largest error over 2^20 points at most `limit`, and the same bits from lanes of 2, 4 and 8 and from twins.
 template <class F, class G>
 void check_points(double limit, unsigned seed, const G& make) {
   points source(seed);
@@ -98,9 +99,10 @@ void check_points(double limit, unsigned seed, const G& make) {
   CHECK(worst <= limit);
   CHECK(worst > 0.3);  // a meter that always says 0 measures nothing
   const auto at = [](const auto& v) { return F::at(v); };
-  CHECK(differing<2>(at, x, y) == 0);
-  CHECK(differing<4>(at, x, y) == 0);
-  CHECK(differing<8>(at, x, y) == 0);
+  CHECK(differing<lanes<2>>(at, x, y) == 0);
+  CHECK(differing<lanes<4>>(at, x, y) == 0);
+  CHECK(differing<lanes<8>>(at, x, y) == 0);
+  CHECK(differing<twin<lanes<2>>>(at, x, y) == 0);
 }
 
 struct value {
@@ -122,11 +124,16 @@ void check_values(std::initializer_list<value> list) {
     for (int i = 0; i < 8; ++i) CHECK(same(F::at(eight)[i], v.want));
     // one special lane among ordinary ones disturbs neither itself nor its neighbours
     double mixed[4] = {0.5, v.x, 0.25, v.x}, out[4];
+    const auto check_mixed = [&] {
+      CHECK(same(out[0], F::at(0.5)));
+      CHECK(same(out[1], v.want));
+      CHECK(same(out[2], F::at(0.25)));
+      CHECK(same(out[3], v.want));
+    };
     F::at(lanes<4>::load(mixed)).store(out);
-    CHECK(same(out[0], F::at(0.5)));
-    CHECK(same(out[1], v.want));
-    CHECK(same(out[2], F::at(0.25)));
-    CHECK(same(out[3], v.want));
+    check_mixed();
+    F::at(twin<lanes<2>>::load(mixed)).store(out);
+    check_mixed();
   }
 }
 
@@ -313,7 +320,7 @@ TEST_CASE("vector mathematics: sine and cosine beyond the limit of the reduction
   }
 }
 
-TEST_CASE_TEMPLATE("lanes: the operations of a formula", V, lanes<2>, lanes<4>, lanes<8>) {
+TEST_CASE_TEMPLATE("lanes: the operations of a formula", V, lanes<2>, lanes<4>, lanes<8>, twin<lanes<2>>) {
   constexpr int W = V::width;
   double in[3 * W], out[3 * W];
   for (int i = 0; i < 3 * W; ++i) in[i] = i + 1.0, out[i] = -1.0;

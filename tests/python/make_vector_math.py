@@ -58,11 +58,12 @@ def logarithm(z):
 
 if __name__ == "__main__":
     edge = (mp.sqrt(2) - 1) / (mp.sqrt(2) + 1)
-    fit("logarithm: (ln((1+s)/(1-s)) - 2 s) / s^3 in z = s^2", series(logarithm, mp.mpf(2) / 3), 0, edge**2 * 1.0001, 7)
+    fit("logarithm: (ln((1+s)/(1-s)) - 2 s) / s^3 in z = s^2", series(logarithm, mp.mpf(2) / 3), 0, edge**2 * 1.0001, 6)
     fit("logarithm, long: (1.5 ln((1+s)/(1-s)) / s - 3 - z) / z^2 in z = s^2",
         lambda z: (logarithm(z) * mp.mpf(3) / 2 - 1) / z, mp.mpf(10) ** -12, edge**2 * 1.0001, 7)
     half_ln2 = mp.log(2) / 2 * 1.0001
-    fit("exponential: (exp(r) - 1 - r) / r^2", series(lambda r: (mp.exp(r) - 1 - r) / r**2, 0.5), -half_ln2, half_ln2, 10)
+    fit("exponential: (exp(r) - 1 - r) / r^2", series(lambda r: (mp.exp(r) - 1 - r) / r**2, 0.5), -half_ln2, half_ln2, 9)
+    fit("exponential, fine: the same", series(lambda r: (mp.exp(r) - 1 - r) / r**2, 0.5), -half_ln2, half_ln2, 10)
     quarter_pi = mp.pi / 4 * 1.0001
     fit("sine: (sin r - r) / r^3 in z = r^2", lambda z: (mp.sin(mp.sqrt(z)) - mp.sqrt(z)) / mp.sqrt(z) ** 3, mp.mpf(10) ** -12, quarter_pi**2, 6)
     fit("cosine: (cos r - 1 + z/2) / z^2 in z = r^2", lambda z: (mp.cos(mp.sqrt(z)) - 1 + z / 2) / z**2, mp.mpf(10) ** -12, quarter_pi**2, 6)

@@ -48,7 +48,7 @@ inline constexpr auto friction_factor_haaland = formula(
        detail::relative_roughness_arg),
     source{"White, Fluid Mechanics", "chapter 6, Haaland 1983"},
     [](auto reynolds, auto roughness) {
-      return 1.0 / square(1.8 * log10(pow(roughness / 3.7, 1.11) + 6.9 / reynolds));
+      return 1.0 / square(1.8 * log10(damped_pow(roughness / 3.7, 1.11) + 6.9 / reynolds));
     },
     remarks{"within 2 % of Colebrook-White", ""});
 
@@ -57,7 +57,7 @@ inline constexpr auto friction_factor_swamee_jain = formula(
     in(arg{"reynolds", "Re", unit::one, between(100, beyond_measure), "Reynolds number"}.usually(5000, 1e6).valid_in(between(5e3, 1e8)),
        arg{"relative_roughness", "ε_r", unit::one, between(0, 1), "roughness over diameter"}.usually(1e-5, 0.02).valid_in(between(1e-6, 5e-2))),
     source{"Swamee and Jain 1976", "0.25/lg(ε/(3.7 D) + 5.74/Re^0.9)²"},
-    [](auto reynolds, auto roughness) { return 0.25 / square(log10(roughness / 3.7 + 5.74 / pow(reynolds, 0.9))); },
+    [](auto reynolds, auto roughness) { return 0.25 / square(log10(roughness / 3.7 + 5.74 / damped_pow(reynolds, 0.9))); },
     remarks{"within about 3 % of Colebrook-White in its range", ""});
 
 inline constexpr auto friction_factor_churchill = formula(
@@ -65,9 +65,9 @@ inline constexpr auto friction_factor_churchill = formula(
     in(arg{"reynolds", "Re", unit::one, between(1e-3, beyond_measure), "Reynolds number"}.usually(500, 1e6), detail::relative_roughness_arg),
     source{"Churchill 1977", "all regimes, as a Darcy factor"},
     [](auto reynolds, auto roughness) {
-      auto a = let("A", unit::one, pow(2.457 * log(1.0 / (pow(7.0 / reynolds, 0.9) + 0.27 * roughness)), 16.0));
-      auto b = let("B", unit::one, pow(37530.0 / reynolds, 16.0));
-      return 8.0 * pow(pow(8.0 / reynolds, 12.0) + pow(a + b, -1.5), 1.0 / 12.0);
+      auto a = let("A", unit::one, power<16>(-2.457 * log(damped_pow(7.0 / reynolds, 0.9) + 0.27 * roughness)));
+      auto b = let("B", unit::one, power<16>(37530.0 / reynolds));
+      return 8.0 * power<1, 12>(power<12>(8.0 / reynolds) + power<-3, 2>(a + b));
     },
     remarks{"64/Re in laminar flow; within about 3 % of Colebrook-White in turbulent flow; a smooth bridge between", ""});
 
@@ -77,12 +77,21 @@ inline constexpr auto friction_factor_colebrook = formula(
        detail::relative_roughness_arg),
     source{"White, Fluid Mechanics", "chapter 6, Colebrook 1939"},
     [](auto reynolds, auto roughness) {
-      // a start within some 15 %: the residual is so nearly straight that four steps reach the last place (see the oracle)
-      auto x = root<4>(
-          "x", unit::one, -1.8 * log10(roughness / 3.7 + 6.9 / reynolds),
+      constexpr double k = 2.0 / detail::ln_10;
+      // One step of Newton's from x = 4, then one of fourth order in ω = inside/(c k), for which ω + ln ω is known (the iteration
+      // of Fritsch, Shafer and Crowley for the ω function): within 1e-6, so that the one step below reaches the last place.
+      auto c = 2.51 / guess(reynolds), rough = guess(roughness) / 3.7;
+      auto before = rough + 4.0 * c;
+      auto near = 4.0 - (4.0 + k * log(before)) * before / (before + k * c);
+      auto inside = rough + c * near;
+      auto omega = inside * guess(reynolds) / (2.51 * k);
+      auto r = -1.0 / k * near - log(inside);
+      auto y = 2.0 * (1.0 + omega) * (1.0 + omega + 2.0 / 3.0 * r);
+      auto x = root<1>(
+          "x", unit::one, near + k * omega * r * (y - r) / ((1.0 + omega) * (y - 2.0 * r)),
           [&](const auto& s) {
-            auto inside = roughness / 3.7 + 2.51 * s / reynolds;
-            return std::pair(s + 2.0 * log10(inside), 1.0 + (2.0 * 2.51 / detail::ln_10) / (reynolds * inside));
+            auto argument = roughness / 3.7 + 2.51 * s / reynolds;
+            return std::pair(s + 2.0 * log10(argument), 1.0 + (2.51 * k) / (reynolds * argument));
           },
           reynolds);
       return 1.0 / square(x);
@@ -111,7 +120,7 @@ inline constexpr auto equivalent_diameter = formula(
     out{"equivalent_diameter", "D_e", unit::millimetre, "Diameter of the round duct with the same flow at the same loss as a rectangular one (Huebscher); not to be used with the true velocity."},
     in(detail::width_arg, detail::height_arg), source{"ASHRAE Handbook Fundamentals 2021, ch. 21 Duct Design", "equation (25), Huebscher 1948"},
     [](auto width, auto height) {
-      return attach(1.30 * pow(magnitude(width * height, unit::square_millimetre), 0.625) / pow(magnitude(width + height, unit::millimetre), 0.25),
+      return attach(1.30 * power<5, 8>(magnitude(width * height, unit::square_millimetre)) / power<1, 4>(magnitude(width + height, unit::millimetre)),
                     unit::millimetre);
     },
     remarks{"empirical; printed tables agree within their rounding to 1 mm", ""});

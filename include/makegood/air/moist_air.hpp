@@ -13,19 +13,19 @@ inline constexpr source ashrae_psychrometrics{"ASHRAE Handbook Fundamentals 2017
 inline constexpr source wmo_magnus{"WMO-No. 8, Guide to Instruments and Methods of Observation", "Annex 4.B, over water"};
 
 namespace detail {
-/// ln(p_sat / 1 Pa) over ice and its slope; T is the number of kelvins.
+/// ln(p_sat / 1 Pa) over ice and its slope; t is the number of kelvins, ln_t its logarithm.
 template <class T>
-constexpr std::pair<T, T> log_saturation_ice(const T& t) {
+MAKEGOOD_INLINE constexpr std::pair<T, T> log_saturation_ice(const T& t, const T& ln_t) {
   const T value = -5674.5359 / t + 6.3925247 - 0.009677843 * t + 6.2215701e-7 * square(t) + 2.0747825e-9 * cube(t) -
-                  9.484024e-13 * square(square(t)) + 4.1635019 * log(t);
+                  9.484024e-13 * square(square(t)) + 4.1635019 * ln_t;
   const T slope = 5674.5359 / square(t) - 0.009677843 + 2.0 * 6.2215701e-7 * t + 3.0 * 2.0747825e-9 * square(t) -
                   4.0 * 9.484024e-13 * cube(t) + 4.1635019 / t;
   return {value, slope};
 }
 /// The same over water.
 template <class T>
-constexpr std::pair<T, T> log_saturation_water(const T& t) {
-  const T value = -5800.2206 / t + 1.3914993 - 0.048640239 * t + 4.1764768e-5 * square(t) - 1.4452093e-8 * cube(t) + 6.5459673 * log(t);
+MAKEGOOD_INLINE constexpr std::pair<T, T> log_saturation_water(const T& t, const T& ln_t) {
+  const T value = -5800.2206 / t + 1.3914993 - 0.048640239 * t + 4.1764768e-5 * square(t) - 1.4452093e-8 * cube(t) + 6.5459673 * ln_t;
   const T slope = 5800.2206 / square(t) - 0.048640239 + 2.0 * 4.1764768e-5 * t - 3.0 * 1.4452093e-8 * square(t) + 6.5459673 / t;
   return {value, slope};
 }
@@ -44,8 +44,9 @@ inline constexpr auto saturation_pressure = formula(
     in(detail::air_temperature_arg), hyland_wexler,
     [](auto t) {
       auto kelvins = let("T", unit::one, magnitude(kelvin(t), unit::kelvin));
+      auto ln_t = log(kelvins);
       auto ln_p = let("ln p", unit::one,
-                      select(t < constant(0.0, unit::celsius), detail::log_saturation_ice(kelvins).first, detail::log_saturation_water(kelvins).first));
+                      select(t < constant(0.0, unit::celsius), detail::log_saturation_ice(kelvins, ln_t).first, detail::log_saturation_water(kelvins, ln_t).first));
       return attach(exp(ln_p), unit::pascal);
     },
     remarks{"300 ppm against the printed table from -100 to 200 °C, except about -60 °C", "at 0 °C the formula over water holds; the one over ice ends 0.06 Pa lower"});
@@ -104,14 +105,14 @@ inline constexpr auto dew_point = formula(
       auto frost = root<6>(
           "T_d", unit::one, 273.15 + 272.62 * ice_guess / (22.46 - ice_guess),
           [&](const auto& x) {
-            const auto [value, slope] = detail::log_saturation_ice(x);
+            const auto [value, slope] = detail::log_saturation_ice(x, log(x));
             return std::pair(value - ln_p, slope);
           },
           ln_p);
       auto dew = root<6>(
           "T_d", unit::one, 273.15 + 243.12 * water_guess / (17.62 - water_guess),
           [&](const auto& x) {
-            const auto [value, slope] = detail::log_saturation_water(x);
+            const auto [value, slope] = detail::log_saturation_water(x, log(x));
             return std::pair(value - ln_p, slope);
           },
           ln_p);

@@ -5,7 +5,7 @@
 #include <cstddef>
 #include <utility>
 #include "../formula.hpp"
-#include "lanes.hpp"
+#include "twin.hpp"
 
 namespace makegood {
 inline namespace v1 {
@@ -22,20 +22,29 @@ struct chosen<MAKEGOOD_ISA_TAG::lanes<W>> {
     return r;
   }
 };
+template <class L>
+struct chosen<MAKEGOOD_ISA_TAG::twin<L>> {
+  const choice_table* table;
+  MAKEGOOD_ISA_TAG::twin<L> index;
+  MAKEGOOD_INLINE MAKEGOOD_ISA_TAG::twin<L> operator[](std::size_t c) const {
+    return {chosen<L>{table, index.a}[c], chosen<L>{table, index.b}[c]};
+  }
+};
 
 MAKEGOOD_ISA_NAMESPACE {
 
 /// A range as a mask. NaN lies in no range.
-template <int W>
-MAKEGOOD_INLINE lanes_mask<W> contained(const range& r, const lanes<W>& x) {
-  const lanes<W> low(r.low), high(r.high);
+template <class K>
+MAKEGOOD_INLINE typename K::mask contained(const range& r, const K& x) {
+  const K low(r.low), high(r.high);
   return (r.low_open ? x > low : x >= low) & (r.high_open ? x < high : x <= high);
 }
-template <class F, int W, std::size_t... I, class... X>
-MAKEGOOD_INLINE lanes_mask<W> permitted(const F& f, const lanes_mask<W>& so_far, std::index_sequence<I...>, const X&... x) {
-  lanes_mask<W> ok = so_far;
-  const auto look = [&ok](const argument& a, const auto& y) {
-    if constexpr (requires { y.v; }) ok = ok & contained(a.permitted, y);
+/// Ranges and relations as a mask. NaN is not permitted.
+template <class F, class Mask, std::size_t... I, class... X>
+MAKEGOOD_INLINE Mask permitted(const F& f, const Mask& so_far, std::index_sequence<I...>, const X&... x) {
+  Mask ok = so_far;
+  const auto look = [&ok](const argument& a, const auto& y) MAKEGOOD_LAMBDA_INLINE {
+    if constexpr (requires { y < y; }) ok = ok & contained(a.permitted, y);
   };
   (look(f.args[I], x), ...);
   return f.holds_all(ok, x...);
@@ -44,93 +53,129 @@ MAKEGOOD_INLINE lanes_mask<W> permitted(const F& f, const lanes_mask<W>& so_far,
 }  // namespace MAKEGOOD_ISA_TAG
 
 /// A formula inside a formula: its ranges count, lane by lane.
-template <int W>
-struct inner_call<MAKEGOOD_ISA_TAG::lanes<W>> {
+namespace detail {
+template <class K>
+struct inner_lanes {
   template <class F, class... X>
-  MAKEGOOD_INLINE static MAKEGOOD_ISA_TAG::lanes<W> run(const F& f, const X&... x) {
-    using K = MAKEGOOD_ISA_TAG::lanes<W>;
+  MAKEGOOD_INLINE static K run(const F& f, const X&... x) {
     return f.template with_all<K>(
         [&f](const auto&... y) MAKEGOOD_LAMBDA_INLINE {
-          const auto ok = MAKEGOOD_ISA_TAG::permitted(f, MAKEGOOD_ISA_TAG::lanes_mask<W>(true), std::make_index_sequence<F::count>{}, y...);
+          const auto ok = MAKEGOOD_ISA_TAG::permitted(f, typename K::mask(true), std::make_index_sequence<F::count>{}, y...);
           return select(ok, f.unchecked(y...), K(no_number));
         },
         x...);
   }
 };
+}  // namespace detail
+template <int W>
+struct inner_call<MAKEGOOD_ISA_TAG::lanes<W>> : detail::inner_lanes<MAKEGOOD_ISA_TAG::lanes<W>> {};
+template <class L>
+struct inner_call<MAKEGOOD_ISA_TAG::twin<L>> : detail::inner_lanes<MAKEGOOD_ISA_TAG::twin<L>> {};
 
 MAKEGOOD_ISA_NAMESPACE {
 
-/// One formula over strided arrays (steps in bytes).
-template <const auto& Item>
-struct batch {
-  using F = std::remove_cvref_t<decltype(Item)>;
-  static constexpr int W = register_lanes;
-  using K = lanes<W>;
+/// One formula over whole twins of registers. Argument a lies from from[a] on; step[a] is the size of a twin, or 0 for one that stays.
+/// Says whether all elements have a result; what is refused gives NaN, and so does NaN.
+using register_loop = bool (*)(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t twins);
 
-  /// NaN in gives NaN out; what is refused gives NaN. Returns the first element refused, or -1.
-  static std::ptrdiff_t run(const void*, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
-    lanes_mask<W> refused(false);
-    for (std::ptrdiff_t k = 0; k < n; k += W) refused = refused | one(data, steps, n, k);
-    if (nan_for_errors || !any(refused)) return -1;
-    for (std::ptrdiff_t k = 0;; k += W) {  // which one: looked for only now, so that the loop above stays short
-      const lanes_mask<W> bad = one(data, steps, n, k);
-      for (int i = 0; i < W; ++i)
-        if (bad[i]) return k + i;
-    }
-  }
-
- private:
-  MAKEGOOD_INLINE static double element(const char* p) {
+/// Any strided arrays (steps in bytes) brought into groups of W elements. What is not contiguous is copied block by block.
+/// NaN in gives NaN out; what is refused gives NaN. Returns the first element refused, or -1.
+template <std::size_t Count, int W>
+std::ptrdiff_t over_arrays(register_loop loop, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
+  constexpr std::ptrdiff_t size = sizeof(double), whole = 1024, copied = 128;
+  static_assert(whole % W == 0 && copied % W == 0);
+  alignas(64) double same[Count][W], copy[Count + 1][copied];
+  const auto element = [](const char* p) MAKEGOOD_LAMBDA_INLINE {
     double x;
     __builtin_memcpy(&x, p, sizeof x);
     return x;
-  }
-  MAKEGOOD_INLINE static K load(const char* p, std::ptrdiff_t step) {
-    if (step == 0) return K(element(p));
-    K r;
-    if (step == sizeof(double)) {
-      __builtin_memcpy(&r.v, p, sizeof r.v);
+  };
+  bool plain = steps[Count] == size;  // everything can stay where it is
+  for (std::size_t a = 0; a < Count; ++a) {
+    if (steps[a] == 0) {
+      for (int i = 0; i < W; ++i) same[a][i] = element(data[a]);
     } else {
-      for (int i = 0; i < W; ++i) r.v[i] = element(p + i * step);
+      plain = plain && steps[a] == size && (data[a] + n * size <= data[Count] || data[Count] + n * size <= data[a]);
     }
-    return r;
+  }
+  std::ptrdiff_t refused = -1;
+  for (std::ptrdiff_t k = 0; k < n;) {
+    const std::ptrdiff_t left = n - k;
+    const bool direct = plain && left >= W;
+    const std::ptrdiff_t m = direct ? (left < whole ? left - left % W : whole) : (left < copied ? left : copied);
+    const char* from[Count];
+    std::ptrdiff_t step[Count];
+    for (std::size_t a = 0; a < Count; ++a) {
+      from[a] = data[a] + k * steps[a];
+      step[a] = steps[a] == 0 ? 0 : W * size;
+      if (steps[a] == 0) {
+        from[a] = reinterpret_cast<const char*>(same[a]);
+      } else if (!direct) {
+        for (std::ptrdiff_t i = 0; i < m; ++i) copy[a][i] = element(from[a] + i * steps[a]);
+        for (std::ptrdiff_t i = m; i % W != 0; ++i) copy[a][i] = copy[a][m - 1];
+        from[a] = reinterpret_cast<const char*>(copy[a]);
+      }
+    }
+    char* const to = direct ? data[Count] + k * size : reinterpret_cast<char*>(copy[Count]);
+    const bool all_there = loop(from, step, to, (m + W - 1) / W);
+    if (!all_there && !nan_for_errors && refused < 0)
+      for (std::ptrdiff_t i = 0; i < m && refused < 0; ++i) {
+        const double y = element(to + i * size);
+        bool bad = y != y;
+        for (std::size_t a = 0; a < Count; ++a) {
+          const double x = element(from[a] + (step[a] == 0 ? 0 : i * size));
+          bad = bad && x == x;
+        }
+        if (bad) refused = k + i;
+      }
+    if (!direct)
+      for (std::ptrdiff_t i = 0; i < m; ++i) __builtin_memcpy(data[Count] + (k + i) * steps[Count], &copy[Count][i], size);
+    k += m;
+  }
+  return refused;
+}
+
+/// One formula over strided arrays.
+template <const auto& Item>
+struct batch {
+  using F = std::remove_cvref_t<decltype(Item)>;
+  using K = twin<lanes<>>;
+
+  static std::ptrdiff_t run(const void*, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
+    return over_arrays<F::count, K::width>(&loop, data, steps, n, nan_for_errors);
+  }
+
+ private:
+  // flatten: kernel and relations come inside, so that what both compute is computed once
+  [[gnu::flatten]] static bool loop(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t twins) {
+    return loop_over(from, step, to, twins, std::make_index_sequence<F::count>{});
+  }
+  template <std::size_t... I>
+  MAKEGOOD_INLINE static bool loop_over(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t twins, std::index_sequence<I...> all_args) {
+    const char* p[] = {from[I]...};
+    const std::ptrdiff_t by[] = {step[I]...};
+    typename K::mask there(true);
+    for (; twins > 0; --twins, to += sizeof(K)) {
+      const K x[] = {K::load(reinterpret_cast<const double*>(p[I]))...};
+      ((p[I] += by[I]), ...);
+      evaluate(x, there, all_args).store(reinterpret_cast<double*>(to));
+    }
+    return all(there);
   }
   template <std::size_t I>
   MAKEGOOD_INLINE static auto bound(const K* x) {
-    if constexpr (F::is_choice[I]) return chosen<K>{Item.args[I].table, x[I]};
+    if constexpr (F::is_choice[I]) return chosen<K>{Item.args[I].table, select(x[I] == x[I], x[I], K(0.0))};  // not measured: any row
     else return x[I];
   }
-  /// Elements k to k + W, or as many as there are (then the last is repeated); which were refused.
-  MAKEGOOD_INLINE static lanes_mask<W> one(char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, std::ptrdiff_t k) {
-    K x[F::count];
-    if (k + W <= n) [[likely]] {
-      for (std::size_t a = 0; a < F::count; ++a) x[a] = load(data[a] + k * steps[a], steps[a]);
-    } else {
-      for (std::size_t a = 0; a < F::count; ++a)
-        for (int i = 0; i < W; ++i) x[a].v[i] = element(data[a] + (k + i < n ? k + i : n - 1) * steps[a]);
-    }
-    return evaluate(x, data[F::count] + k * steps[F::count], steps[F::count], n - k, std::make_index_sequence<F::count>{});
-  }
   template <std::size_t... I>
-  MAKEGOOD_INLINE static lanes_mask<W> evaluate(const K* x, char* out, std::ptrdiff_t step, std::ptrdiff_t left, std::index_sequence<I...> all) {
-    lanes_mask<W> there(true);
-    ((there = there & (x[I] == x[I])), ...);
-    // a word that was not measured must still name a row while it is looked up
-    K safe[F::count];
-    ((safe[I] = F::is_choice[I] ? select(there, x[I], K(0.0)) : x[I]), ...);
-    lanes_mask<W> ok = permitted(Item, there, all, bound<I>(safe)...);
-    const K y = static_cast<K>(Item.kernel(bound<I>(safe)...));
-    ok = ok & (y - y == K(0.0));
-    const K r = select(ok, y, K(no_number));
-    if (left >= W && step == sizeof(double)) [[likely]] {
-      __builtin_memcpy(out, &r.v, sizeof r.v);
-    } else {
-      for (int i = 0; i < W && i < left; ++i) {
-        const double v = r.v[i];
-        __builtin_memcpy(out + i * step, &v, sizeof v);
-      }
-    }
-    return there & !ok;
+  MAKEGOOD_INLINE static K evaluate(const K* x, typename K::mask& there, std::index_sequence<I...> all_args) {
+    typename K::mask ok(true);
+    ((ok = F::is_choice[I] ? ok & (x[I] == x[I]) : ok), ...);
+    ok = permitted(Item, ok, all_args, bound<I>(x)...);
+    const K y = static_cast<K>(Item.kernel(bound<I>(x)...));
+    ok = ok & (fabs(y) < K(vector_math::infinity));
+    there = there & ok;
+    return select(ok, y, K(no_number));
   }
 };
 

@@ -50,6 +50,9 @@ struct flagged {
   MAKEGOOD_FUNCTION(fabs)
 #undef MAKEGOOD_FUNCTION
   MAKEGOOD_INLINE friend flagged pow(const flagged& x, double y) { return {pow(x.value, lanes<W>(y)), x.doubt}; }
+  MAKEGOOD_INLINE friend flagged damped_pow(const flagged& x, double y) { return {damped_pow(x.value, y), x.doubt}; }
+  template <int P, int D = 1>
+  MAKEGOOD_INLINE friend flagged power(const flagged& x) { return {power<P, D>(x.value), x.doubt}; }
 };
 
 }  // namespace MAKEGOOD_ISA_TAG

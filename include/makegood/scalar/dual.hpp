@@ -74,6 +74,12 @@ struct dual {
     return chain(r, 1.0 / (3.0 * r * r), x);
   }
   friend dual pow(const dual& x, double y) { return chain(pow(x.value, y), y * pow(x.value, y - 1.0), x); }
+  /// x^(P/D): see power() of formulas.
+  template <int P, int D = 1>
+  friend dual power(const dual& x) {
+    return chain(power<P, D>(x.value), P == 0 ? V(0.0) : static_cast<double>(P) / D * power<P - D, D>(x.value), x);
+  }
+  friend dual damped_pow(const dual& x, double y) { return chain(damped_pow(x.value, y), y * damped_pow(x.value, y - 1.0), x); }
   friend dual tanh(const dual& x) {
     const V r = tanh(x.value);
     return chain(r, 1.0 - r * r, x);

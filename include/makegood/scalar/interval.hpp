@@ -163,6 +163,28 @@ struct interval {
     const auto most = [](double e) { return detail::product_above(e < 0.0 ? detail::product_below(e, e) : detail::product_above(e, e), e); };
     return {least(x.low), most(x.high), x.undefined};
   }
+  /// What power() of formulas is made of. Falling and rising with x as it does.
+  template <int N>
+  friend interval whole_power(const interval& x) {
+    if constexpr (N == 0) return {1.0, 1.0, x.undefined};
+    const auto up = [](double e) {  // of an e that is not negative
+      double p = e;
+      for (int i = 1; i < N; ++i) p = detail::product_above(p, e);
+      return p;
+    };
+    const auto down = [](double e) {
+      double p = e;
+      for (int i = 1; i < N; ++i) p = detail::product_below(p, e);
+      return std::max(p, 0.0);
+    };
+    if constexpr (N % 2 == 0) {
+      const interval m = fabs(x);
+      return {down(m.low), up(m.high), x.undefined};
+    } else {
+      return {x.low < 0.0 ? -up(-x.low) : down(x.low), x.high < 0.0 ? -down(-x.high) : up(x.high), x.undefined};
+    }
+  }
+  friend interval guess(const interval& x) { return x.middle(); }
   friend interval sqrt(const interval& x) {
     const interval in = not_below(x, 0.0);
     const double from = v1::sqrt(in.low), to = v1::sqrt(in.high);
@@ -355,6 +377,19 @@ struct dual_interval {
       return chain(pow(x.value, y), {0.0, detail::endless}, x);
     return chain(pow(x.value, y), interval(y) * pow(x.value, y - 1.0), x);
   }
+  template <int N, int D = 1>
+  friend dual_interval power(const dual_interval& x) {
+    const interval y = power<N, D>(x.value);
+    if constexpr (N == 0) return y;
+    else if (N > 0 && N < D && x.value.low < detail::barely_normal)
+      return chain(y, D % 2 == 0 || x.value.low >= 0.0 ? interval{0.0, detail::endless} : interval::anything(), x);
+    else return chain(y, interval(N) / interval(D) * power<N - D, D>(x.value), x);
+  }
+  friend dual_interval damped_pow(const dual_interval& x, double y) {
+    const dual_interval r = pow(x, y);
+    return replaced(r, damped_pow(x.value, y));
+  }
+  friend dual_interval guess(const dual_interval& x) { return guess(x.value); }
   friend dual_interval tanh(const dual_interval& x) {
     const interval r = tanh(x.value);
     return chain(r, interval(1.0) - square(r), x);
@@ -369,6 +404,11 @@ struct dual_interval {
   friend dual_interval root(std::string_view, const unit_t&, const Start& start, const R& residual, const dual_interval&);
 
  private:
+  /// The same slopes with another value.
+  static dual_interval replaced(dual_interval x, const interval& value) {
+    x.value = value;
+    return x;
+  }
   bool depends(int k) const { return partial[k].low != 0.0 || partial[k].high != 0.0; }
   unsigned inputs() const {
     unsigned bits = 0;

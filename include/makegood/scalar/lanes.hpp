@@ -44,6 +44,10 @@ struct vector_types<8> {
   typedef unsigned char bytes __attribute__((vector_size(8)));
 };
 
+/// As the compiler's own functions want their vectors of whole numbers.
+template <int Bytes>
+using long_vector __attribute__((vector_size(Bytes))) = long long;
+
 template <int W = register_lanes>
 struct lanes;
 
@@ -54,6 +58,11 @@ struct lanes_mask {
   vector v;  ///< all bits of a lane are set (true) or none
 
   MAKEGOOD_INLINE lanes_mask() : v{} {}
+  MAKEGOOD_INLINE lanes_mask(const lanes_mask& x) : v(x.v) {}
+  MAKEGOOD_INLINE lanes_mask& operator=(const lanes_mask& x) {
+    v = x.v;
+    return *this;
+  }
   MAKEGOOD_INLINE explicit lanes_mask(const vector& x) : v(x) {}
   MAKEGOOD_INLINE explicit lanes_mask(bool x) : v(vector{} - static_cast<std::int64_t>(x)) {}
   MAKEGOOD_INLINE bool operator[](int i) const { return v[i] != 0; }
@@ -65,15 +74,21 @@ struct lanes_mask {
   MAKEGOOD_INLINE friend lanes_mask operator||(const lanes_mask& a, const lanes_mask& b) { return lanes_mask(a.v | b.v); }
   MAKEGOOD_INLINE friend lanes_mask operator!(const lanes_mask& a) { return lanes_mask(~a.v); }
   MAKEGOOD_INLINE friend bool any(const lanes_mask& a) {
+    // the one instruction of the set for it, where there is one
+#if defined(__AVX512DQ__)
+    if constexpr (W == 8) return __builtin_ia32_cvtq2mask512(__builtin_bit_cast(long_vector<64>, a.v)) != 0;
+#endif
+#if defined(__AVX__)
+    if constexpr (W == 4) return __builtin_ia32_movmskpd256(__builtin_bit_cast(typename vector_types<4>::reals, a.v)) != 0;
+#endif
+#if defined(__SSE2__)
+    if constexpr (W == 2) return __builtin_ia32_movmskpd(__builtin_bit_cast(typename vector_types<2>::reals, a.v)) != 0;
+#endif
     std::int64_t r = 0;
     for (int i = 0; i < W; ++i) r |= a.v[i];
     return r != 0;
   }
-  MAKEGOOD_INLINE friend bool all(const lanes_mask& a) {
-    std::int64_t r = -1;
-    for (int i = 0; i < W; ++i) r &= a.v[i];
-    return r != 0;
-  }
+  MAKEGOOD_INLINE friend bool all(const lanes_mask& a) { return !any(!a); }
   MAKEGOOD_INLINE friend bool any_of(const lanes_mask& a) { return any(a); }
   /// The branch of a formula, lane by lane. Numbers convert by themselves.
   MAKEGOOD_INLINE friend lanes<W> select(const lanes_mask& m, const lanes<W>& yes, const lanes<W>& no) {
@@ -91,6 +106,11 @@ struct lanes_bits {
   vector v;
 
   MAKEGOOD_INLINE explicit lanes_bits(const vector& x) : v(x) {}
+  MAKEGOOD_INLINE lanes_bits(const lanes_bits& x) : v(x.v) {}
+  MAKEGOOD_INLINE lanes_bits& operator=(const lanes_bits& x) {
+    v = x.v;
+    return *this;
+  }
   MAKEGOOD_INLINE explicit lanes_bits(std::uint64_t x) : v(vector{} + x) {}
   MAKEGOOD_INLINE friend lanes_bits operator+(const lanes_bits& a, const lanes_bits& b) { return lanes_bits(a.v + b.v); }
   MAKEGOOD_INLINE friend lanes_bits operator-(const lanes_bits& a, const lanes_bits& b) { return lanes_bits(a.v - b.v); }
@@ -113,9 +133,16 @@ struct lanes {
   vector v;
 
   MAKEGOOD_INLINE lanes() : v{} {}
+  MAKEGOOD_INLINE lanes(const lanes& x) : v(x.v) {}
+  MAKEGOOD_INLINE lanes& operator=(const lanes& x) {
+    v = x.v;
+    return *this;
+  }
   MAKEGOOD_INLINE explicit lanes(const vector& x) : v(x) {}
-  MAKEGOOD_INLINE lanes(double x) {
-    for (int i = 0; i < W; ++i) v[i] = x;  // not {} + x, which would turn -0 into 0
+  MAKEGOOD_INLINE lanes(double x) {  // written out, so that it is one operation from the start; not {} + x, which would turn -0 into 0
+    if constexpr (W == 8) v = vector{x, x, x, x, x, x, x, x};
+    else if constexpr (W == 4) v = vector{x, x, x, x};
+    else v = vector{x, x};
   }
   MAKEGOOD_INLINE lanes(const literal& x) : lanes(x.value) {}
 

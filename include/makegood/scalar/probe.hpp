@@ -47,6 +47,9 @@ struct probe {
   MAKEGOOD_FUNCTION(fabs)
 #undef MAKEGOOD_FUNCTION
   friend constexpr probe pow(const probe& x, double) { return x; }
+  friend constexpr probe damped_pow(const probe& x, double) { return x; }
+  template <int P, int D = 1>
+  friend constexpr probe power(const probe& x) { return x; }
 };
 constexpr double plain_value(const probe&) { return 0.0; }
 

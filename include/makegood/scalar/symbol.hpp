@@ -170,6 +170,26 @@ class symbol {
     if (!detail::same_dimension(x.n_->of, unit::one)) error = "power of a quantity with a unit";
     return symbol(detail::make({op::power, v1::pow(x.value(), y), unit::one, "^" + number_text(y), {}, {}, {x.n_}, error, 3}));
   }
+  template <int N, int D = 1>
+  friend symbol power(const symbol& x) {
+    unit_t u = x.n_->of;
+    std::string error = u.celsius ? "a temperature in °C multiplied" : "";
+    for (auto& e : u.twice) {
+      if (e * N % D) error = "a root of a unit that does not come out whole";
+      e = static_cast<signed char>(e * N / D);
+    }
+    u.scale = std::pow(u.scale, static_cast<double>(N) / D);
+    u.symbol = {};
+    constexpr bool decimal = 1000 % D == 0;  // x^-1.5, but x^(1/12)
+    const std::string text = decimal ? number_text(static_cast<double>(N) / D) : "(" + number_text(N) + "/" + number_text(D) + ")";
+    return symbol(detail::make({op::power, v1::power<N, D>(x.value()), u, N == 2 && D == 1 ? "²" : N == 3 && D == 1 ? "³" : "^" + text, {}, {}, {x.n_}, error, 3}));
+  }
+  friend symbol damped_pow(const symbol& x, double y) {
+    const symbol shown = pow(x, y);
+    detail::node n = *shown.n_;
+    n.value = v1::damped_pow(x.value(), y);
+    return symbol(detail::make(std::move(n)));
+  }
   friend symbol square(const symbol& x) { return integer_power(x, 2, "²"); }
   friend symbol cube(const symbol& x) { return integer_power(x, 3, "³"); }
   friend symbol fabs(const symbol& x) {

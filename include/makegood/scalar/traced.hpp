@@ -47,6 +47,9 @@ struct traced {
   friend traced sqrt(const traced& x) { return {v1::sqrt(x.value), x}; }
   friend traced cbrt(const traced& x) { return {v1::cbrt(x.value), x}; }
   friend traced pow(const traced& x, double y) { return {v1::pow(x.value, y), x}; }
+  template <int N, int D = 1>
+  friend traced power(const traced& x) { return {v1::power<N, D>(x.value), x}; }
+  friend traced damped_pow(const traced& x, double y) { return {v1::damped_pow(x.value, y), x}; }
   friend traced tanh(const traced& x) { return {v1::tanh(x.value), x}; }
   friend traced sin(const traced& x) { return {v1::sin(x.value), x}; }
   friend traced cos(const traced& x) { return {v1::cos(x.value), x}; }

@@ -30,7 +30,7 @@ MAKEGOOD_ISA_NAMESPACE {
 /// A function here takes V = double or lanes<W>, and treats every special value as ISO C (annex F) does; results below the normal
 /// numbers lose their digits gradually. No exception flag and no errno is promised. Largest errors seen over 10^6 and more
 /// points a function, against long double and quadruple precision, in units of the last place, rounded up:
-///   log 0.83, log10 0.71, log1p 0.86, exp 0.83, expm1 0.98, cbrt 0.67, pow 0.82, tanh 0.79, erf 0.88, erfc 1.25, sin and cos 0.79
+///   log 0.86, log10 0.71, log1p 0.86, exp 0.89, expm1 0.98, cbrt 0.67, pow 0.90, tanh 0.79, erf 0.88, erfc 1.25, sin and cos 0.79
 namespace vector_math {
 
 // ---- what V = double needs; lanes bring their own by argument-dependent lookup ---------------------------------------
@@ -144,25 +144,39 @@ MAKEGOOD_INLINE pair<V> quotient(const pair<V>& a, const pair<V>& b) {
 inline constexpr double ln2_hi = 0x1.62e42fee00000p-1;
 inline constexpr double ln2_lo = 0x1.a39ef35793c76p-33;
 
-/// x = 2^k * m with m from sqrt(1/2) to sqrt(2), for x > 0 and finite.
+/// Neither zero, subnormal, infinite, negative nor NaN. Where every lane is so, the functions below take their short path; otherwise
+/// they take, for all lanes, a long one apart from it, which gives such lanes the same bits.
+template <class V>
+MAKEGOOD_INLINE auto is_ordinary(const V& x) {
+  return (x >= V(smallest_normal)) & (x < V(infinity));
+}
+#define MAKEGOOD_APART [[gnu::noinline, gnu::cold, gnu::pure]]
+
+/// x = 2^k * m with m from sqrt(1/2) to sqrt(2).
 template <class V>
 struct split {
   V k, m;
 };
+/// For an ordinary x.
+template <class V>
+MAKEGOOD_INLINE split<V> split_of_ordinary(const V& x) {
+  constexpr std::uint64_t half_root = 0x3fe6a09e667f3bcdu;  // the bits of sqrt(1/2)
+  const auto b = to_bits(x) + bits_t<V>(0x4000000000000000u - half_root);  // k + 1024 in the place of the exponent
+  return {from_bits((b >> 52) | bits_t<V>(0x4330000000000000u)) - V(0x1p52 + 1024.0),
+          from_bits((b & bits_t<V>(0x000fffffffffffffu)) + bits_t<V>(half_root))};
+}
+/// For x > 0 and finite.
 template <class V>
 MAKEGOOD_INLINE split<V> split_of(const V& x) {
   const auto small = x < V(smallest_normal);
-  const auto b = to_bits(pick(small, x * V(0x1p54), x));
-  const bits_t<V> half_root(0x3fe6a09e667f3bcdu);  // the bits of sqrt(1/2)
-  const auto e = (b - half_root + bits_t<V>(0x4000000000000000u)) >> 52;  // k + 1024
-  const V k = from_bits(e | bits_t<V>(0x4330000000000000u)) - pick(small, V(0x1p52 + 1024.0 + 54.0), V(0x1p52 + 1024.0));
-  return {k, from_bits(b - (e << 52) + bits_t<V>(0x4000000000000000u))};
+  const split<V> a = split_of_ordinary(pick(small, x * V(0x1p54), x));
+  return {a.k - pick(small, V(54.0), V(0.0)), a.m};
 }
 /// (ln((1+s)/(1-s)) - 2 s) / s for z = s^2 (make_vector_math.py: "logarithm").
 template <class V>
 MAKEGOOD_INLINE V log_rest(const V& z) {
-  return z * polynomial(z, 0.6666666666666666, 0.4000000000000088, 0.2857142857080323, 0.2222222239180047, 0.18181795630884753,
-                        0.15386240205813478, 0.13268759668560612, 0.13086767009948175);
+  return z * polynomial(z, 0.666666666666667, 0.39999999999899444, 0.2857142862600327, 0.22222211130259878,
+                        0.18182889455674947, 0.15331710618210773, 0.14616585424888623);
 }
 /// The values of a logarithm where it is not an ordinary number.
 template <class V>
@@ -175,36 +189,52 @@ MAKEGOOD_INLINE V log_edges(const V& x, const V& y) {
 
 /// Natural logarithm. ln m = f - f^2/2 + s (f^2/2 + rest), s = f / (2 + f), f = m - 1.
 template <class V>
-MAKEGOOD_INLINE V log(const V& x) {
-  const split<V> a = split_of(x);
+MAKEGOOD_INLINE V log_from(const split<V>& a) {
   const V f = a.m - V(1.0);
   const V s = f / (V(2.0) + f);
   const V h = V(0.5) * f * f;
-  const V y = a.k * V(ln2_hi) - ((h - (s * (h + log_rest(s * s)) + a.k * V(ln2_lo))) - f);
-  return log_edges(x, y);
+  return a.k * V(ln2_hi) - ((h - (s * (h + log_rest(s * s)) + a.k * V(ln2_lo))) - f);
+}
+template <class V>
+MAKEGOOD_APART V log_apart(const V& x) {
+  return log_edges(x, log_from(split_of(x)));
+}
+template <class V>
+MAKEGOOD_INLINE V log(const V& x) {
+  V y = log_from(split_of_ordinary(x));
+  if (any_of(!is_ordinary(x))) [[unlikely]] y = log_apart(V(x));
+  return y;
 }
 
-/// ln(1 + x). What 1 + x loses to rounding is put back.
+/// ln(1 + x). What 1 + x loses to rounding is put back. x: not infinite.
 template <class V>
-inline V log1p(const V& x) {
+MAKEGOOD_INLINE V log1p_from(const V& x) {
   const pair<V> u = exact_sum(V(1.0), x);
-  const split<V> a = split_of(u.hi);
+  const split<V> a = split_of_ordinary(u.hi);
   const V lost = u.lo * power_of_two(V(0.0) - pick(a.k > V(1000.0), V(1000.0), a.k));  // u.lo * 2^-k
   const V f0 = a.m - V(1.0);
   const V f = f0 + lost;
   const V rest = (f0 - f) + lost;
   const V s = f / (V(2.0) + f);
   const V h = V(0.5) * f * f;
-  const V y = a.k * V(ln2_hi) - ((h - (s * (h + log_rest(s * s)) + (a.k * V(ln2_lo) + rest * (V(1.0) - f)))) - f);
-  return pick(x == V(0.0), x, log_edges(V(1.0) + x, y));
+  return a.k * V(ln2_hi) - ((h - (s * (h + log_rest(s * s)) + (a.k * V(ln2_lo) + rest * (V(1.0) - f)))) - f);
+}
+template <class V>
+MAKEGOOD_APART V log1p_apart(const V& x) {
+  return pick(x == V(0.0), x, log_edges(V(1.0) + x, log1p_from(x)));
+}
+template <class V>
+MAKEGOOD_INLINE V log1p(const V& x) {
+  V y = pick(x == V(0.0), x, log1p_from(x));
+  if (any_of(!((x > V(-1.0)) & (x < V(infinity))))) [[unlikely]] y = log1p_apart(V(x));
+  return y;
 }
 
 /// Common logarithm: the leading part in halves, so that powers of ten come out whole.
 template <class V>
-inline V log10(const V& x) {
+MAKEGOOD_INLINE V log10_from(const split<V>& a) {
   constexpr double by_ln10_hi = 0x1.bcb7b00000000p-2, by_ln10_lo = 0x1.526e50e32a6abp-26;  // 1 / ln 10, the first with 21 bits
   constexpr double log2_hi = 0x1.34413509f6000p-2, log2_lo = 0x1.9fef311f12b36p-42;        // log10 2, the first with 40 bits
-  const split<V> a = split_of(x);
   const V f = a.m - V(1.0);
   const V s = f / (V(2.0) + f);
   const V h = V(0.5) * f * f;
@@ -212,17 +242,25 @@ inline V log10(const V& x) {
   const V lo = ((f - hi) - h) + s * (h + log_rest(s * s));
   const V whole = a.k * V(log2_hi);
   const pair<V> sum = exact_sum(whole, hi * V(by_ln10_hi));
-  const V y = sum.hi + (sum.lo + (a.k * V(log2_lo) + ((lo + hi) * V(by_ln10_lo) + lo * V(by_ln10_hi))));
-  return log_edges(x, y);
+  return sum.hi + (sum.lo + (a.k * V(log2_lo) + ((lo + hi) * V(by_ln10_lo) + lo * V(by_ln10_hi))));
+}
+template <class V>
+MAKEGOOD_APART V log10_apart(const V& x) {
+  return log_edges(x, log10_from(split_of(x)));
+}
+template <class V>
+MAKEGOOD_INLINE V log10(const V& x) {
+  V y = log10_from(split_of_ordinary(x));
+  if (any_of(!is_ordinary(x))) [[unlikely]] y = log10_apart(V(x));
+  return y;
 }
 
-/// The natural logarithm of x > 0, finite, as a pair good to about 2^-65 of itself; hi has 26 bits.
+/// The natural logarithm of x = 2^k * m as a pair good to about 2^-65 of itself; hi has 26 bits.
 /// ln m = 2/3 s (3 + s^2 + rest), s = f / (2 + f); leading parts are cut to 26 bits, so that their products are exact
 /// (the arrangement is that of the classical pow of fdlibm, in natural instead of binary logarithms).
 template <class V>
-MAKEGOOD_INLINE pair<V> long_log(const V& x) {
+MAKEGOOD_INLINE pair<V> long_log(const split<V>& a) {
   constexpr double third_hi = 0x1.5555550000000p-1, third_lo = 0x1.5555555555555p-27;  // 2/3, the first with 26 bits
-  const split<V> a = split_of(x);
   const V f = a.m - V(1.0);
   const V g = V(2.0) + f;
   const V v = V(1.0) / g;
@@ -248,27 +286,46 @@ MAKEGOOD_INLINE pair<V> long_log(const V& x) {
 /// exp(hi + lo) = 2^k * (1 + r + tail) with |r| <= ln(2)/2 and a small tail.
 template <class V>
 struct exp_parts {
-  V k, r, tail;
+  V counted;  // k + `rounder`: k stands in its low bits
+  V r, tail;
+  MAKEGOOD_INLINE V k() const { return counted - V(rounder); }
 };
+/// (exp(r) - 1 - r) / r^2. `fine` for exp(r) - 1, which leans on it (make_vector_math.py: "exponential", "exponential, fine").
+enum class digits { usual, fine };
+template <digits D, class V>
+MAKEGOOD_INLINE V exp_rest(const V& r) {
+  if constexpr (D == digits::fine)
+    return polynomial(r, 0.5, 0.1666666666666667, 0.04166666666666667, 0.008333333333326136, 0.0013888888888883748, 0.00019841269874820627,
+                      2.4801587325547743e-05, 2.7557255400206422e-06, 2.75572736431103e-07, 2.5105217004720745e-08, 2.0914686968086876e-09);
+  else
+    return polynomial(r, 0.5000000000000001, 0.16666666666666669, 0.04166666666662413, 0.008333333333330062, 0.0013888888917213717, 0.00019841269863053618, 2.4801521295954376e-05, 2.7557268459997064e-06, 2.7620088445409746e-07, 2.510038549551032e-08);
+}
 /// For |hi| < 2^20.
-template <class V>
+template <digits D = digits::usual, class V>
 MAKEGOOD_INLINE exp_parts<V> exp_parts_of(const V& hi, const V& lo) {
-  const V k = (hi * V(0x1.71547652b82fep+0) + V(rounder)) - V(rounder);
+  const V counted = hi * V(0x1.71547652b82fep+0) + V(rounder);
+  const V k = counted - V(rounder);
   const V a = hi - k * V(ln2_hi);
   const V b = lo - k * V(ln2_lo);
   const V r = a + b;
-  // (exp(r) - 1 - r) / r^2 (make_vector_math.py: "exponential")
-  const V p = polynomial(r, 0.5, 0.1666666666666667, 0.04166666666666667, 0.008333333333326136,
-                            0.0013888888888883748, 0.00019841269874820627, 2.4801587325547743e-05,
-                            2.7557255400206422e-06, 2.75572736431103e-07, 2.5105217004720745e-08,
-                            2.0914686968086876e-09);
   const V c = (a - r) + b;
-  return {k, r, (c + c * r) + r * r * p};
+  return {counted, r, (c + c * r) + r * r * exp_rest<D>(r)};
 }
 /// The same for a plain number.
-template <class V>
+template <digits D = digits::usual, class V>
 MAKEGOOD_INLINE exp_parts<V> exp_parts_of(const V& x) {
-  return exp_parts_of(x, V(0.0));
+  const V counted = x * V(0x1.71547652b82fep+0) + V(rounder);
+  const V k = counted - V(rounder);
+  const V a = x - k * V(ln2_hi);
+  const V b = k * V(ln2_lo);
+  const V r = a - b;
+  const V c = (a - r) - b;
+  return {counted, r, (c + c * r) + r * r * exp_rest<D>(r)};
+}
+/// x * 2^k where the result is a normal number; k as it is counted above.
+template <class V>
+MAKEGOOD_INLINE V raised(const V& x, const V& counted) {
+  return from_bits(to_bits(x) + (to_bits(counted) << 52));
 }
 template <class V>
 MAKEGOOD_INLINE V limited(const V& x, double low, double high) {  // NaN stays NaN
@@ -276,26 +333,31 @@ MAKEGOOD_INLINE V limited(const V& x, double low, double high) {  // NaN stays N
 }
 
 template <class V>
-MAKEGOOD_INLINE V exp(const V& x) {
+MAKEGOOD_APART V exp_apart(const V& x) {
   const exp_parts<V> e = exp_parts_of(limited(x, -746.0, 710.0));
-  return scaled(V(1.0) + (e.r + e.tail), e.k);
+  return scaled(V(1.0) + (e.r + e.tail), e.k());
+}
+template <class V>
+MAKEGOOD_INLINE V exp(const V& x) {
+  const exp_parts<V> e = exp_parts_of(x);
+  V y = raised(V(1.0) + (e.r + e.tail), e.counted);
+  if (any_of(!(magnitude_of(x) < V(708.0)))) [[unlikely]] y = exp_apart(V(x));
+  return y;
 }
 
 /// exp(hi + lo) for |hi| < 2^20, as a pair before the scaling by 2^k.
 template <class V>
-MAKEGOOD_INLINE pair<V> long_exp(const V& hi, const V& lo, V& k) {
-  const exp_parts<V> e = exp_parts_of(hi, lo);
+MAKEGOOD_INLINE pair<V> long_exp(const exp_parts<V>& e) {
   const pair<V> r = ordered_sum(e.r, e.tail);
   const pair<V> y = ordered_sum(V(1.0), r.hi);
-  k = e.k;
   return {y.hi, y.lo + r.lo};
 }
 
 /// exp(x) - 1 as a pair before a scaling by 2^k, for x from -60 to 710.
 template <class V>
 MAKEGOOD_INLINE pair<V> long_expm1(const V& x, V& k) {
-  const exp_parts<V> e = exp_parts_of(x);
-  k = e.k;
+  const exp_parts<V> e = exp_parts_of<digits::fine>(x);
+  k = e.k();
   const pair<V> r = ordered_sum(e.r, e.tail);
   const V back = power_of_two(V(0.0) - pick(k > V(1000.0), V(1000.0), k));  // 2^-k, from 2^-54 on without effect
   const pair<V> whole = exact_sum(V(1.0), V(0.0) - back);
@@ -330,19 +392,24 @@ template <class V>
 MAKEGOOD_INLINE auto is_whole(const V& a) {
   return ((a + V(0x1p52)) - V(0x1p52) == a) | (a >= V(0x1p52));
 }
+/// y * ln x as a pair, x = 2^k * m.
+template <class V>
+MAKEGOOD_INLINE pair<V> power_exponent(const split<V>& x, const V& y) {
+  const pair<V> l = long_log(x);
+  const V y_hi = upper_half(y);
+  const V p_hi = y_hi * l.hi, p_lo = (y - y_hi) * l.hi + y * l.lo;
+  const V p = p_hi + p_lo;
+  return {p, p_lo - (p - p_hi)};
+}
 /// exp(y * ln x) in double length, with every special case of the C standard.
 template <class V>
-inline V pow(const V& x, const V& y) {
+MAKEGOOD_APART V pow_apart(const V& x, const V& y) {
   const V one(1.0), zero(0.0), inf(infinity);
   const V a = magnitude_of(x), b = magnitude_of(y);
-  const V y_limited = limited(y, -0x1p64, 0x1p64);  // beyond, the result is 0, 1 or infinite all the same
-  const pair<V> l = long_log(a);
-  const V y_hi = upper_half(y_limited);
-  const V p_hi = y_hi * l.hi, p_lo = (y_limited - y_hi) * l.hi + y_limited * l.lo;
-  const V p = limited(p_hi + p_lo, -760.0, 720.0);
-  V k;
-  const pair<V> e = long_exp(p, limited(p_lo - (p - p_hi), -1.0, 1.0), k);  // far beyond, the low part means nothing
-  V r = scaled(e.hi + e.lo, k);
+  const pair<V> p = power_exponent(split_of(a), limited(y, -0x1p64, 0x1p64));  // beyond, the result is 0, 1 or infinite all the same
+  const exp_parts<V> parts = exp_parts_of(limited(p.hi, -760.0, 720.0), limited(p.lo, -1.0, 1.0));  // far beyond, the low part means nothing
+  const pair<V> e = long_exp(parts);
+  V r = scaled(e.hi + e.lo, parts.k());
 
   const auto whole = is_whole(b);
   const auto odd = whole & !is_whole(b * V(0.5)) & (b < V(0x1p53));
@@ -356,12 +423,19 @@ inline V pow(const V& x, const V& y) {
   r = pick((x == x) & (y == y), r, x + y);
   return pick((x == one) | (y == zero), one, r);
 }
+template <class V>
+MAKEGOOD_INLINE V pow(const V& x, const V& y) {
+  const pair<V> p = power_exponent(split_of_ordinary(x), y);
+  const exp_parts<V> parts = exp_parts_of(p.hi, p.lo);
+  const pair<V> e = long_exp(parts);
+  V r = raised(e.hi + e.lo, parts.counted);
+  if (any_of(!(is_ordinary(x) & (magnitude_of(p.hi) < V(708.0))))) [[unlikely]] r = pow_apart(V(x), V(y));
+  return r;
+}
 
 /// Cube root: 1/cbrt by a polynomial and one step, then one step for the root from a start whose square is exact.
 template <class V>
-MAKEGOOD_INLINE V cbrt(const V& x) {
-  const V a = magnitude_of(x);
-  const split<V> s = split_of(a);
+MAKEGOOD_INLINE V cbrt_from(const split<V>& s) {
   const V third = (s.k * V(1.0 / 3.0) + V(rounder)) - V(rounder);
   const V left = s.k - third * V(3.0);  // -1, 0 or 1
   const V m = s.m * pick(left > V(0.5), V(2.0), pick(left < V(-0.5), V(0.5), V(1.0)));
@@ -373,8 +447,19 @@ MAKEGOOD_INLINE V cbrt(const V& x) {
   const V t = upper_half(m * z * z);
   const V d = (m / (t * t) - t) * V(1.0 / 3.0);
   const V y = t + (d - d * d * z);
-  const V r = with_sign_of(y * power_of_two(third), x);
-  return pick((a < V(infinity)) & (a > V(0.0)), r, x + x);
+  return y * power_of_two(third);
+}
+template <class V>
+MAKEGOOD_APART V cbrt_apart(const V& x) {
+  const V a = magnitude_of(x);
+  return pick((a < V(infinity)) & (a > V(0.0)), with_sign_of(cbrt_from(split_of(a)), x), x + x);
+}
+template <class V>
+MAKEGOOD_INLINE V cbrt(const V& x) {
+  const V a = magnitude_of(x);
+  V y = with_sign_of(cbrt_from(split_of_ordinary(a)), x);
+  if (any_of(!is_ordinary(a))) [[unlikely]] y = cbrt_apart(V(x));
+  return y;
 }
 
 // ---- error functions ---------------------------------------------------------------------------------------------------
@@ -399,7 +484,9 @@ MAKEGOOD_INLINE pair<V> erfc_outside(const V& a, V& k) {
                              5.991289241623221e-07, -6.56699056282671e-09, -9.218447925704952e-08, -4.2393408755648875e-10,
                              1.0111784218119617e-08, 3.116333460593385e-10);
   const pair<V> square = long_product(a, a);
-  const pair<V> e = long_exp(V(0.0) - square.hi, V(0.0) - square.lo, k);
+  const exp_parts<V> parts = exp_parts_of(V(0.0) - square.hi, V(0.0) - square.lo);
+  k = parts.k();
+  const pair<V> e = long_exp(parts);
   return quotient(product(e, ordered_sum(V(1.2423492448711544), p)), exact_sum(V(1.0), a + a));
 }
 template <class V>
