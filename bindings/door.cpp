@@ -387,7 +387,7 @@ PyObject* method_work(PyObject* o, PyObject* list) {
 }
 PyObject* method_equation(PyObject* o, PyObject*) {
   return guarded([&]() -> PyObject* {
-    if (self_of(o)->what->is != entry::what::formula) throw py::type_error("only a formula has an equation");
+    if (self_of(o)->what->is != entry::what::formula) throw error("only a formula has an equation");
     const auto e = self_of(o)->what->formula.equation(self_of(o)->what->formula.self);
     return py::make_tuple(e.text, e.latex).release().ptr();
   });

@@ -291,6 +291,8 @@ def steps_text(steps: list[dict[str, Any]]) -> str:
 
 
 def equation(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> str:
+    if door.kind != "formula":
+        raise TypeError(f"{door.__name__} is a {door.kind}: only a formula has an equation")
     (latex,) = _bind(door, ("latex",), args, kwargs)
     text, in_latex = door._equation()
     return in_latex if latex is not _MISSING and latex else text

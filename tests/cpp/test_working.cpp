@@ -44,13 +44,13 @@ TEST_CASE("numbers are written for a reader") {
                                                  {0.00393, 0, "0.00393", "0.00393"}, {1.2e-05, 0, "1.2·10⁻⁵", "1.2 \\cdot 10^{-5}"},
                                                  {-5.775e-7, 0, "−5.775·10⁻⁷", "-5.775 \\cdot 10^{-7}"}, {1e-9, 0, "10⁻⁹", "10^{-9}"},
                                                  {1e12, 0, "10¹²", "10^{12}"}, {2.5e21, 0, "2.5·10²¹", "2.5 \\cdot 10^{21}"},
-                                                 {2.0 / 3.0, 6, "0.666667", "0.666667"}, {999999.9, 6, "1\u202f000\u202f000", "1\\,000\\,000"}}) {
+                                                 {2.0 / 3.0, 6, "0.666667", "0.666667"}, {999999.4, 6, "999\u202f999", "999\\,999"}, {3062157.0096, 6, "3\u202f062\u202f157", "3\\,062\\,157"}, {3.06215e10, 3, "3.06·10¹⁰", "3.06 \\cdot 10^{10}"}}) {
     CHECK(as_text.number(r.x, r.digits).text == r.text);
     CHECK(as_latex.number(r.x, r.digits).text == r.latex);
   }
   CHECK(as_text.quantity(0.31, "mΩ/m").text == "0.31 mΩ/m");
   CHECK(notation::rounded(2.0 / 3.0, 3) == doctest::Approx(0.667).epsilon(1e-15));
-  CHECK(notation::rounded(-1234567.0, 2) == -1200000.0);
+  CHECK(notation::rounded(-1234567.6, 2) == -1234568.0);
 }
 
 TEST_CASE("symbols, units and words in LaTeX follow rules") {
@@ -142,7 +142,7 @@ TEST_CASE("the working shows the branch taken, the equation all of them") {
   CHECK(e.text == "y = 2 · {a if a < 1 and b ≤ 2; min(a, b) if b > 3; otherwise b / 7} + max(a, b)");
   CHECK(e.latex ==
         "\\begin{aligned}\ny &= 2 \\cdot \\begin{cases} a & \\text{if }a < 1\\text{ and }b \\leq 2 \\\\ \\min\\left(a, b\\right) & \\text{if }b > 3 \\\\ "
-        "\\frac{b}{7} & \\text{otherwise} \\end{cases} + \\max\\left(a, b\\right)\n\\end{aligned}");
+        "\\displaystyle \\frac{b}{7} & \\text{otherwise} \\end{cases} + \\max\\left(a, b\\right)\n\\end{aligned}");
   const step s = steps_of(f, {0.5, 2.5}).back();
   CHECK(s.equation == "2 · (b / 7) + b");
   CHECK(s.condition == "since b > 2; since b ≤ 3; since a < b");

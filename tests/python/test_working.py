@@ -8,7 +8,7 @@ import random
 import re
 
 import pytest
-from working import Line, last_place, number
+from working import Line, last_place, latex_problems, number
 
 import makegood
 
@@ -120,7 +120,7 @@ def test_no_step_twice_and_each_after_what_it_needs():
     for name, values, steps in ALL_STEPS:
         symbols = [s["symbol"] for s in steps]
         assert len(set(symbols)) == len(symbols), f"{name} {values}: {symbols}"
-        said = [(s["equation"], s["source"]) for s in steps]
+        said = [(s["equation"], s["unit"], s["source"]) for s in steps]
         assert len(set(said)) == len(said), f"{name} {values}: {said}"
         for k, s in enumerate(steps):
             for later in symbols[k + 1 :]:
@@ -212,3 +212,61 @@ def test_equation_of_each_step_is_the_code(name):
                 again = Line(s["equation"], lambda n: names[n] if n in names else known.value(n), (*names, *known.lines)).value()
                 assert again == pytest.approx(s["value"], rel=2e-11, abs=1e-11), f"{values}: {s}"
             known.values[s["symbol"]] = s["value"]
+
+
+# ----------------------------------------------------------------------------------------------------------------- LaTeX
+
+
+def test_the_checker_of_latex_finds_what_is_wrong():
+    for sound in (r"a_{1}^{2}", r"\text{50 \% $\rho$ \_ \{}", r"\begin{cases} a & \text{if }b < 1 \\ c & \text{otherwise} \end{cases}", r"\left(a\right)^{2}", r"f'^{2}",
+                  r"2\,\mathrm{{}^{\circ}C}"):  # fmt: skip
+        assert not latex_problems(sound), sound
+    for wrong in ("{a", "a}", r"\left(a", r"\left(\frac{a\right)}{b}", "ρ", "a^2", "x^{2}^{3}", "x_{a}_{b}", r"\begin{cases} a", r"\text{R_0}", r"\text{a & b}", r"\rhoo", "a & b",
+                  "5 %", r"\text{\text{a}}", "$a$", r"\frac ab"):  # fmt: skip
+        assert latex_problems(wrong), wrong
+
+
+@pytest.mark.parametrize("name", FORMULAS)
+def test_latex_can_be_set(name):
+    assert latex_problems(door(name).equation(latex=True)) == []
+    for values in points(name):
+        w = door(name).worked(*values)
+        assert latex_problems(w.latex()) == [], w.latex()
+        assert w._repr_latex_() == f"$$\n{w.latex()}\n$$"
+        for s in w.steps:
+            for field in ("symbol", "equation", "substituted", "result", "condition", "source"):
+                latex = s[field + "_latex"]
+                assert latex_problems(latex) == [], latex
+                assert bool(latex) == bool(s[field]), (field, s)
+                if field in ("symbol", "equation", "substituted", "result"):
+                    assert s[field + "_latex"] in re.sub(r" \\\\\n&\\quad\{\}", "", w.latex()), (field, s)
+
+
+def test_text_and_latex_carry_the_same_numbers():
+    for name in FORMULAS:
+        for values in points(name)[:4]:
+            for s in door(name).worked(*values).steps:
+                for field in ("substituted", "result"):
+                    text = s[field]
+                    latex = re.sub(r"\\mathrm\{(?:[^{}]|\{[^{}]*\})*\}", "", s[field + "_latex"])  # units and symbols: m^{2}
+                    latex = latex.replace(r"\,", "\u202f").replace("\u202f\\", "\\").replace(r" \cdot 10^", "·10^").replace(r"\sqrt[3]", "")
+                    latex = re.sub(r"\u202f(?!\d)", "", latex)
+                    plain = re.sub(r"\^\{(-?\d+)\}", lambda m: m.group(1).translate(str.maketrans("0123456789-", "⁰¹²³⁴⁵⁶⁷⁸⁹⁻")), latex)
+                    pattern = r"(?<![\w_])\d+(?:\u202f\d{3})*(?:\.\d+)?(?:·10[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+)?"
+                    numbers = re.findall(pattern, re.sub(r"(?<=[\d⁰¹²³⁴⁵⁶⁷⁸⁹]) 1/(?=[Kh])", " ", text))
+                    assert sorted(re.findall(pattern, plain)) == sorted(numbers), (text, s[field + "_latex"])
+
+
+def test_equation_takes_one_word_and_only_formulas_have_one():
+    assert makegood.electrical.voltage_drop.equation() == "ΔU = d · I · L / 1000\nwith ΔU in V, d in mV/(A·m), I in A, L in m"
+    assert makegood.electrical.voltage_drop.equation(latex=True).startswith("\\begin{aligned}\n\\Delta U &= \\frac{d \\cdot I \\cdot L}{1000}")
+    with pytest.raises(TypeError, match="unexpected argument 'latx'"):
+        makegood.electrical.voltage_drop.equation(latx=True)
+    with pytest.raises(TypeError, match="only a formula"):
+        makegood.electrical.check_voltage_drop.equation()
+
+
+def test_text_of_a_working():
+    w = makegood.heating.element_power.worked(52.9, 230)
+    assert str(w) == "P = U² / R\n  = (230 V)² / (52.9 Ω)\n  = 1000 W"
+    assert str(makegood.electrical.voltage_drop.worked(44, 16, 22)).endswith("= 15.488 V")

@@ -189,3 +189,91 @@ class Line:
             if found:
                 return f(self._inner(left), self._inner(right))
         raise ValueError(f"no comparison: {text}")
+
+
+# ------------------------------------------------------------------------------------------------------------------ LaTeX
+
+_COMMANDS = frozenset(
+    "alpha beta gamma delta varepsilon zeta eta theta lambda mu pi rho sigma tau varphi Delta Omega "
+    "displaystyle frac sqrt cdot left right ln lg exp sin cos tan tanh min max leq geq mathrm text circ quad begin end surd operatorname times sim".split()
+)
+_ESCAPED = frozenset("\\%_{}&#$, ")  # a command of one character: a new line, a character as such, a space
+
+
+def latex_problems(text: str) -> list[str]:
+    """What would keep LaTeX with amsmath from setting this mathematics."""
+    problems = []
+    if not text.isascii():
+        problems.append("characters that LaTeX may not have: " + "".join(sorted({c for c in text if ord(c) > 126})))
+    stack: list[str] = []
+
+    def close(wanted: str) -> None:
+        if not stack or stack[-1] != wanted:
+            problems.append(f"{wanted} is open, not {stack[-1] if stack else 'nothing'}")
+        else:
+            stack.pop()
+
+    at = 0
+    in_words = 0  # depth of the braces at which \text{ began
+    mathematics = True
+    while at < len(text):
+        c = text[at]
+        if c == "\\":
+            found = re.match(r"\\([A-Za-z]+|.)", text[at:], re.DOTALL)
+            if found is None:
+                problems.append("a backslash at the end")
+                break
+            word = found.group(1)
+            at += found.end()
+            if not word[0].isalpha():
+                if word not in _ESCAPED:
+                    problems.append(f"unknown: \\{word}")
+                continue
+            if word not in _COMMANDS:
+                problems.append(f"unknown: \\{word}")
+            if word in ("begin", "end"):
+                environment = re.match(r"\{(aligned|cases)\}", text[at:])
+                if environment is None:
+                    problems.append("unknown environment")
+                    continue
+                at += environment.end()
+                stack.append(environment.group(1)) if word == "begin" else close(environment.group(1))
+            elif word in ("left", "right"):
+                bracket = text[at : at + 1]
+                if bracket not in ("(", ")", "|"):
+                    problems.append(f"unknown bracket {bracket!r}")
+                at += 1
+                stack.append("left") if word == "left" else close("left")
+            elif word in ("frac", "mathrm", "text", "operatorname"):
+                if text[at : at + 1] != "{":
+                    problems.append(f"\\{word} without braces")
+                if word == "text":
+                    if in_words:
+                        problems.append("words inside words")
+                    in_words, mathematics = len(stack) + 1, False
+            continue
+        if c == "{":
+            stack.append("{")
+        elif c == "}":
+            if in_words == len(stack) and not mathematics:
+                in_words, mathematics = 0, True
+            close("{")
+        elif c == "$":
+            if not in_words:
+                problems.append("$ outside words")
+            mathematics = not mathematics
+        elif c in "^_" and not mathematics:
+            problems.append(f"{c} in words")
+        elif c in "^_" and text[at + 1 : at + 2] != "{":
+            problems.append(f"{c} without braces")
+        elif c == "&" and (not stack or stack[-1] not in ("aligned", "cases")):
+            problems.append("& outside lines")
+        elif c in "#%~":
+            problems.append(f"{c} without a backslash")
+        at += 1
+    if stack:
+        problems.append(f"left open: {stack}")
+    for pattern, what in ((r"\^\{[^{}]*\}'?\^", "two exponents"), (r"_\{(?:[^{}]|\{[^{}]*\})*\}_", "two indices"), (r"[\^_]\{\}'?(?!\\circ|\^)", "an empty index")):
+        if re.search(pattern, text.replace("{}^{\\circ}", "")):
+            problems.append(what)
+    return problems

@@ -64,6 +64,8 @@ inline std::string greek(char32_t c) {
 
 // ---- numbers ---------------------------------------------------------------------------------------------------------
 
+/// Numbers with more digits before the point are written with a power of ten.
+inline constexpr int most_whole_digits = 10;
 /// A number as a reader sees it: sign, significant digits without zeros at the end, and the power of ten of the first one.
 struct decimal {
   bool negative = false;
@@ -71,7 +73,8 @@ struct decimal {
   int exponent = 0;
   friend bool operator==(const decimal&, const decimal&) = default;
 };
-/// `digits` significant digits; 0: the shortest that read back the same. The number must be finite.
+/// `digits` significant digits, never fewer than the whole units up to 10 of them; 0: the shortest that read back the same. The number
+/// must be finite.
 inline decimal decimal_of(double x, int digits) {
   decimal d;
   if (x == 0.0) return d;
@@ -88,6 +91,7 @@ inline decimal decimal_of(double x, int digits) {
   const bool below_one = text[e + 1] == '-';
   for (const char c : text.substr(e + 2)) d.exponent = 10 * d.exponent + (c - '0');
   if (below_one) d.exponent = -d.exponent;
+  if (digits > 0 && d.exponent >= digits && d.exponent < most_whole_digits) return decimal_of(x, d.exponent + 1);
   return d;
 }
 /// The number that the digits stand for, to the last place or one beside it.
@@ -104,7 +108,8 @@ inline double number_of(const decimal& d) {
 inline double rounded(double x, int digits) {
   if (!is_finite(x) || x == 0.0) return x;
   const decimal whole = decimal_of(x, 0);
-  return static_cast<int>(whole.digits.size()) <= digits ? x : number_of(decimal_of(x, digits));
+  const decimal shown = decimal_of(x, digits);
+  return shown == whole ? x : number_of(shown);
 }
 
 // ---- dialects --------------------------------------------------------------------------------------------------------
@@ -124,7 +129,7 @@ class dialect {
     if (!is_finite(x)) return {words("no number"), piece::atom};
     const decimal d = decimal_of(x, digits);
     piece p;
-    const bool plain = d.exponent >= -4 && d.exponent < 10;
+    const bool plain = d.exponent >= -4 && d.exponent < most_whole_digits;
     const int point = plain ? d.exponent : 0;  // digits before the point, less one
     std::string whole, rest;
     if (point < 0) {
@@ -255,7 +260,8 @@ class latex_dialect final : public dialect {
     std::string text = "\\begin{cases}";
     std::string_view between = " ";
     for (const auto& [what, when] : all) {
-      text += std::string(between) + what + " & " + (when.empty() ? words("otherwise") : words(std::string(word_before) + " ") + when);
+      const bool tall = what.find("\\frac") != std::string::npos;  // as large as outside
+      text += std::string(between) + (tall ? "\\displaystyle " : "") + what + " & " + (when.empty() ? words("otherwise") : words(std::string(word_before) + " ") + when);
       between = " \\\\ ";
     }
     return {text + " \\end{cases}", piece::atom};
@@ -425,7 +431,7 @@ inline std::string broken(std::string_view line, std::size_t width) {
     if (rest.starts_with("\\right") || rest.starts_with("\\end")) --depth;
     if (line[i] == '{') ++depth;
     if (line[i] == '}') --depth;
-    if (depth == 0 && seen > width && (rest.starts_with(" + ") || rest.starts_with(" - "))) {
+    if (depth == 0 && seen > width && rest.size() > width / 3 && (rest.starts_with(" + ") || rest.starts_with(" - "))) {
       out += " \\\\\n&\\quad{}";
       seen = 0;
     }

@@ -2,7 +2,6 @@
 // The worked steps of a formula: symbols, numbers put in, units, result, from the same kernel that computes; as text and as LaTeX.
 // Core: evaluated on demand, never on the fast path. Includes the standard library only.
 #pragma once
-#include <algorithm>
 #include <array>
 #include <memory>
 #include <span>
@@ -810,8 +809,7 @@ equation_text equation(const F& f) {
   const symbol y = f.template value_as<symbol>(in.data(), x.data());
   step_writer writer(f.args, true);
   writer.add(y.tree(), f.result.symbol, f.result.unit);
-  std::vector<step> steps = writer.steps();
-  if (!steps.empty()) std::rotate(steps.begin(), steps.end() - 1, steps.end());
+  const std::vector<step> steps = writer.steps();
 
   equation_text e{{}, "\\begin{aligned}\n"};
   const auto line = [&](const dialect& d, std::string& out, const std::string& name, const std::string& is, std::string_view from) {
@@ -820,7 +818,8 @@ equation_text equation(const F& f) {
     if (!from.empty()) out += text ? "    (" + std::string(from) + ")" : "\\quad " + d.words("(" + std::string(from) + ")");
     out += text ? "\n" : " \\\\\n";
   };
-  for (const step& s : steps) {
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    const step& s = steps[i == 0 ? steps.size() - 1 : i - 1];  // the result first
     line(as_text, e.text, s.symbol, s.equation, s.where_from);
     line(as_latex, e.latex, s.symbol_latex, s.equation_latex, s.where_from);
   }
