@@ -496,6 +496,13 @@ PyObject* method_work(PyObject* o, PyObject* list) {
     return to_python(to_document(f.work(f.self, x.data()))).release().ptr();
   });
 }
+PyObject* method_equation(PyObject* o, PyObject*) {
+  return guarded([&]() -> PyObject* {
+    if (self_of(o)->what->is != entry::what::formula) throw error("only a formula has an equation");
+    const auto e = self_of(o)->what->formula.equation(self_of(o)->what->formula.self);
+    return py::make_tuple(e.text, e.latex).release().ptr();
+  });
+}
 PyObject* method_gradient(PyObject* o, PyObject* list) {
   return guarded([&] {
     const auto& f = self_of(o)->what->formula;
@@ -615,6 +622,7 @@ PyObject* method_slow(PyObject* o, PyObject* args, PyObject* kwargs) {
 constexpr char name_worked[] = "worked";
 constexpr char name_sensitivities[] = "sensitivities";
 constexpr char name_bounds[] = "bounds";
+constexpr char name_equation[] = "equation";
 template <PyObject* (*F)(PyObject*, PyObject*, PyObject*)>
 PyCFunction with_keywords() {
   return reinterpret_cast<PyCFunction>(reinterpret_cast<void (*)()>(F));
@@ -623,6 +631,8 @@ PyCFunction with_keywords() {
 PyMethodDef methods[] = {
     {"worked", with_keywords<method_slow<name_worked>>(), METH_VARARGS | METH_KEYWORDS,
      "worked(...)\n\nThe worked steps for these arguments: symbols, numbers put in, units, result."},
+    {"equation", with_keywords<method_slow<name_equation>>(), METH_VARARGS | METH_KEYWORDS,
+     "equation(latex=False)\n\nThe equation as the kernel computes it, without numbers: all branches, named parts, inner formulas, units."},
     {"sensitivities", with_keywords<method_slow<name_sensitivities>>(), METH_VARARGS | METH_KEYWORDS,
      "sensitivities(...)\n\nThe exact partial derivatives of the result by each argument, as a dict."},
     {"bounds", with_keywords<method_slow<name_bounds>>(), METH_VARARGS | METH_KEYWORDS,
@@ -630,6 +640,7 @@ PyMethodDef methods[] = {
     {"describe", method_describe, METH_NOARGS, "describe()\n\nEverything the descriptor says, as a dict."},
     {"_ufunc", method_get_ufunc, METH_VARARGS, nullptr},
     {"_work", method_work, METH_O, nullptr},
+    {"_equation", method_equation, METH_NOARGS, nullptr},
     {"_gradient", method_gradient, METH_O, nullptr},
     {"_measured", method_measured, METH_O, nullptr},
     {"_bounds", method_bounds, METH_VARARGS, nullptr},

@@ -255,7 +255,7 @@ CLASSES = {
     ),
 }
 # Members that the stub of a class leaves to the stubs of its doors: only a formula has them, a check or a model raises.
-LEFT_TO_THE_DOORS = {"Formula": {"worked", "sensitivities", "bounds"}}
+LEFT_TO_THE_DOORS = {"Formula": {"worked", "equation", "sensitivities", "bounds"}}
 # Documentation that the module itself does not carry.
 DOCS = {"Formula": "A formula, check or model of the catalogue, to be called by its arguments."}
 
@@ -288,12 +288,14 @@ class Result:
     def __eq__(self, other: object) -> bool: ...
 
 class Worked:
-    """Worked steps: a list of dicts in `steps`, and text by `str()`."""
+    """Worked steps: a list of dicts in `steps`, text by `str()`, LaTeX by `latex()`; a notebook shows the LaTeX."""
 
     steps: list[dict[str, Any]]
     value: float
     unit: str
     def __init__(self, fields: dict[str, Any]) -> None: ...
+    def latex(self) -> str: ...
+    def _repr_latex_(self) -> str: ...
 '''
 
 ROWS = '''\
@@ -578,6 +580,7 @@ class Subject:
             text += f"    @overload\n{first}  # type: ignore\n{rest}"
         text += "    @overload\n" + definition("__call__", [*arrays, "*", out, where, errors, threads], "npt.NDArray[np.float64]")
         text += definition("worked", doubtful, "Worked")
+        text += definition("equation", ["latex: bool = False"], "str")
         first, rest = definition("sensitivities", doubtful, "dict[str, float]").split("\n", 1)
         text += f"    @overload\n{first}  # type: ignore\n{rest}"
         text += "    @overload\n" + definition("sensitivities", [*arrays, "*", errors, threads], "dict[str, npt.NDArray[np.float64]]")

@@ -130,6 +130,7 @@ p{orphans:3;widows:3}
 
 
 _UNIT = re.compile(r"(?<=\d) (?=(?:[MkmµG]?(?:Ω|V|A|W|Pa|m|s)|l/s|°C|K|%|mm²|m³|A²·s|1/h)(?![\w/²³]))")
+_UNIT_IN_FORMULA = re.compile(r"(?<=[\d⁰¹²³⁴⁵⁶⁷⁸⁹]) (?=[^\W\d_]{1,3}(?:[\s·/²³⁴(),.;]|$)|[%°1])")
 _INDEX = re.compile(r"(?<![A-Za-z_])([^\W\d_]{1,2})_([^\W_]{1,4}|[+−-])(?![^\W_])")
 
 
@@ -139,8 +140,8 @@ def _words(said: str) -> str:
 
 
 def _formula(said: str) -> str:
-    """An escaped formula: U_0 is written with an index."""
-    return _INDEX.sub(r"\1<sub>\2</sub>", escape(said))
+    """An escaped formula: U_0 is written with an index, and no line breaks between a number and its unit."""
+    return _INDEX.sub(r"\1<sub>\2</sub>", _UNIT_IN_FORMULA.sub("\u00a0", escape(said)))
 
 
 def _shape(outcome: str) -> str:
@@ -188,7 +189,7 @@ def _step(s: Document) -> str:
     unit = s.get("unit") or ""
     symbol = s.get("symbol") or ""
     lines: list[str] = []
-    result = _quantity(s.get("value"), unit, digits=6) if _is_number(s.get("value")) else ""
+    result = s.get("result") or (_quantity(s.get("value"), unit, digits=6) if _is_number(s.get("value")) else "")
     for line in (s.get("equation") or "", s.get("substituted") or "", result):
         if line and line != symbol and _bare(line) not in map(_bare, lines[-1:]):
             lines.append(line)

@@ -292,17 +292,25 @@ def _plain(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> list[flo
 
 
 class Worked:
-    """Worked steps: a list of dicts in `steps`, and text by `str()`."""
+    """Worked steps: a list of dicts in `steps`, text by `str()`, LaTeX by `latex()`; a notebook shows the LaTeX."""
 
     def __init__(self, fields: dict[str, Any]) -> None:
         self.steps: list[dict[str, Any]] = fields["steps"]
         self.value: float = fields["value"]
         self.unit: str = fields["unit"]
+        self._latex: str = fields["latex"]
 
     def __str__(self) -> str:
         return steps_text(self.steps)
 
     __repr__ = __str__
+
+    def latex(self) -> str:
+        """The lines under each other, as an `aligned` to be set in mathematics (amsmath)."""
+        return self._latex
+
+    def _repr_latex_(self) -> str:
+        return f"$$\n{self._latex}\n$$"
 
 
 def steps_text(steps: list[dict[str, Any]]) -> str:
@@ -310,11 +318,18 @@ def steps_text(steps: list[dict[str, Any]]) -> str:
     for s in steps:
         lines.append(f"{s['symbol']} = {s['equation']}" + (f"    [{s['condition']}]" if s["condition"] else ""))
         pad = " " * len(s["symbol"])
-        if s["substituted"] != s["equation"]:
+        if s["substituted"] not in (s["equation"], s["result"]):
             lines.append(f"{pad} = {s['substituted']}")
-        value = "" if s["value"] is None else f"{s['value']:.6g}" + (f" {s['unit']}" if s["unit"] else "")
-        lines.append(f"{pad} = {value}" + (f"    ({s['source']})" if s["source"] else ""))
+        lines.append(f"{pad} = {s['result']}" + (f"    ({s['source']})" if s["source"] else ""))
     return "\n".join(lines)
+
+
+def equation(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> str:
+    if door.kind != "formula":
+        raise TypeError(f"{door.__name__} is a {door.kind}: only a formula has an equation")
+    (latex,) = _bind(door, ("latex",), args, kwargs)
+    text, in_latex = door._equation()
+    return in_latex if latex is not _MISSING and latex else text
 
 
 def worked(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Worked:

@@ -30,6 +30,7 @@ struct formula_info {
   std::string (*refusal)(const void*, fault, const double*) = nullptr;
   double (*gradient)(const void*, const double*, double*) = nullptr;
   working (*work)(const void*, const double*) = nullptr;
+  equation_text (*equation)(const void*) = nullptr;
   /// Every value while the arguments lie between two ends; throws as a call does.
   interval (*bounds)(const void*, const double* low, const double* high) = nullptr;
   remark (*doubt)(const void*, const double*) = nullptr;
@@ -100,6 +101,7 @@ formula_info describe_formula() {
   i.refusal = [](const void* s, fault why, const double* x) { return std::string(static_cast<const F*>(s)->refusal(why, x)); };
   i.gradient = [](const void* s, const double* x, double* c) { return gradient(*static_cast<const F*>(s), x, c); };
   i.work = [](const void* s, const double* x) { return v1::work(*static_cast<const F*>(s), x); };
+  i.equation = [](const void* s) { return v1::equation(*static_cast<const F*>(s)); };
   i.bounds = [](const void* s, const double* low, const double* high) { return v1::bounds(*static_cast<const F*>(s), low, high); };
   i.doubt = [](const void* s, const double* x) { return static_cast<const F*>(s)->trace(x).doubt; };
   return i;
@@ -167,17 +169,26 @@ inline reading reading_from(const document::value& v) {
   throw range_error("a reading is a number, {\"value\": x}, {\"above\": x}, {\"below\": x} or {\"state\": \"no_trip\" | \"not_measured\" | \"pending\"}");
 }
 
-/// Adds the steps of a working to a list of documents.
-inline void append_steps(document::array& list, const working& w) {
-  for (const auto& s : w.steps)
-    list.push_back(document::object{{"symbol", s.symbol}, {"equation", s.equation}, {"substituted", s.substituted},
-                                    {"value", document::number_or_null(s.value)}, {"unit", s.unit}, {"condition", s.condition},
-                                    {"source", s.where_from}});
+/// Adds the steps of a working to a list of documents; with LaTeX only where somebody asks for the working itself.
+inline void append_steps(document::array& list, const working& w, bool latex = false) {
+  for (const auto& s : w.steps) {
+    document::object o{{"symbol", s.symbol}, {"equation", s.equation}, {"substituted", s.substituted}, {"result", s.result},
+                       {"value", document::number_or_null(s.value)}, {"unit", s.unit}, {"condition", s.condition}, {"source", s.where_from}};
+    if (latex) {
+      o.set("symbol_latex", s.symbol_latex);
+      o.set("equation_latex", s.equation_latex);
+      o.set("substituted_latex", s.substituted_latex);
+      o.set("result_latex", s.result_latex);
+      o.set("condition_latex", s.condition_latex);
+      o.set("source_latex", s.where_from_latex);
+    }
+    list.push_back(std::move(o));
+  }
 }
 inline document::value to_document(const working& w) {
   document::array steps;
-  append_steps(steps, w);
-  return document::object{{"steps", steps}, {"value", document::number_or_null(w.value)}, {"unit", w.unit}};
+  append_steps(steps, w, true);
+  return document::object{{"steps", steps}, {"value", document::number_or_null(w.value)}, {"unit", w.unit}, {"latex", latex(w)}};
 }
 inline document::value to_document(const verdict& v, bool with_steps = true) {
   document::array overrides, steps;

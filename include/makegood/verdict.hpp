@@ -625,27 +625,18 @@ struct check_t {
     if (auto text = extras.doubt(bind<double, I>(x, x)...); !text.empty() && !e.doubt.set()) e.doubt = {result.name, {}, text, 0.0, {}};
   }
   working working_of(const double* x, const choice_table& r, bool value_only) const {
-    if (value_only)
-      return detail::write_out(*this, x, [&](const symbol* in) { return value_of(in, x, std::make_index_sequence<count>{}); });
-    working w;
-    const auto write = [&](bool lower, std::string_view sign) {
-      working part = detail::write_out(*this, x, [&](const symbol* in) {
-        const auto l = limits_of(in, x, r, std::make_index_sequence<count>{});
-        return lower ? l.lower : l.upper;
-      });
-      if (!part.steps.empty()) part.steps.back().symbol = sign;
-      w.steps.insert(w.steps.end(), part.steps.begin(), part.steps.end());
-      w.value = part.value;
-      w.unit = part.unit;
-      if (w.dimension_error.empty()) w.dimension_error = part.dimension_error;
-    };
-    if (compare == comparator::within) {
-      write(true, "lower limit");
-      write(false, "upper limit");
-    } else {
-      write(false, "limit");
-    }
-    return w;
+    constexpr auto all = std::make_index_sequence<count>{};
+    return detail::write_out(*this, x, [&](const symbol* in) {
+      std::vector<detail::named_result> results;
+      if (value_only) {
+        results.emplace_back(result.symbol, value_of(in, x, all));
+        return results;
+      }
+      const auto l = limits_of(in, x, r, all);
+      if (compare == comparator::within) results.emplace_back("lower limit", l.lower);
+      results.emplace_back(compare == comparator::within ? "upper limit" : "limit", l.upper);
+      return results;
+    });
   }
 };
 
