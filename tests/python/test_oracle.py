@@ -30,7 +30,6 @@ BOUNDS = {
     "electrical.adiabatic_final_temperature": (1e-13, "exp of an exponent up to 50, less beta: against 1 K of some 300"),
     "sensing.ntc_resistance": (3e-14, "exp of an exponent up to 60 at the ends of the temperatures"),
     "sensing.ntc_temperature": (1e-13, _OFFSET),
-    "sensing.beta_from_two_points": (5e-13, "the ratio of two resistances that hardly differ is rounded before its logarithm; beta is some thousand kelvin"),
     "sensing.steinhart_hart_temperature": (2e-13, _OFFSET),
     "sensing.steinhart_hart_resistance": (5e-14, "exp of ln R, which is 10 for a usual sensor and 75 at the ends of the coefficients"),
     "air.saturation_pressure": (5e-14, _EXPONENT),
