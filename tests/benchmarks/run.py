@@ -151,9 +151,10 @@ def part_limits(run: Run) -> None:
         run.rounds,
     )
     ns = {k: t / (n * turns if k in ("copy", "triad") else many) * 1e9 for k, t in seconds.items()}
-    print(f"  registers of {machine.register_lanes()} numbers; a number costs: division {ns['divide']:.3f} ns, root {ns['root']:.3f} ns, product or sum {ns['multiply']:.3f} ns")
+    costs = f"division {ns['divide']:.3f} ns, root {ns['root']:.3f} ns, product or sum {ns['multiply']:.3f} ns"
+    print(f"  registers of {machine.register_lanes()} numbers; a number costs: {costs}")
     print(f"  {n} numbers in the caches: copy {16 / ns['copy']:.0f} GB/s, triad {24 / ns['triad']:.0f} GB/s")
-    print("  the time of each formula that the machine allows: the longest of divider (divisions, roots), arithmetic (everything) and memory")
+    print("  the time that the machine allows a formula: the longest of divider (divisions, roots), arithmetic (everything) and memory")
     given = arrays.arguments(n)
     for name in arrays.SCALARS:
         counts = (ctypes.c_double * 3)()
@@ -322,7 +323,8 @@ def picture(run: Run, path: str) -> str | None:
     judged = judge(run.figures)
     rows = list(range(len(judged)))[::-1]
     for (t, value, state), y in zip(judged, rows):
-        text = f"{t.text}\n{'gate' if state != 'not measured' else 'not measured; gate'} {t.gate:g}{'' if t.aim is None else f', aim {t.aim:g}'}{' ' + t.unit if t.unit else ''}"
+        aim = "" if t.aim is None else f", aim {t.aim:g}"
+        text = f"{t.text}\n{'not measured; ' if state == 'not measured' else ''}gate {t.gate:g}{aim} {t.unit}"
         right.text(-0.03, y, text, transform=right.get_yaxis_transform(), ha="right", va="center", fontsize=8)
         if value is not None:
             good = value / t.gate if t.more else t.gate / value

@@ -86,9 +86,10 @@ struct function {
     #name, limit, accurate, [](const lanes& x) { return math::name(x); }, [](double x) { return math::name(x); },           \
         [](double x) { return std::name(x); }, [](long double x) { return std::name(x); }                                   \
   }
-const function functions[] = {FUNCTION(log, 1.1, true),     FUNCTION(exp, 1.1, true),    FUNCTION(sin, 1.1, true),   FUNCTION(cos, 1.1, true),
-                              FUNCTION(log10, 1.1, false),  FUNCTION(log1p, 1.1, false), FUNCTION(expm1, 1.1, false), FUNCTION(cbrt, 1.1, false),
-                              FUNCTION(tanh, 1.1, false),   FUNCTION(erf, 1.1, false),   FUNCTION(erfc, 1.5, false)};
+const function functions[] = {
+    FUNCTION(log, 1.1, true),    FUNCTION(exp, 1.1, true),    FUNCTION(sin, 1.1, true),    FUNCTION(cos, 1.1, true),
+    FUNCTION(log10, 1.1, false), FUNCTION(log1p, 1.1, false), FUNCTION(expm1, 1.1, false), FUNCTION(cbrt, 1.1, false),
+    FUNCTION(tanh, 1.1, false),  FUNCTION(erf, 1.1, false),   FUNCTION(erfc, 1.5, false)};
 #undef FUNCTION
 
 constexpr std::size_t block = 512;  // patterns at a time
@@ -143,14 +144,15 @@ void special_pairs(finding& found) {
 }
 void random_pairs(std::uint64_t seed, std::uint64_t count, finding& found) {
   std::mt19937_64 random(seed);
+  const auto part = [&random] { return static_cast<double>(random() >> 11) * 0x1p-53; };
   double x[block], y[block], r[block];
   for (std::uint64_t done = 0; done < count; done += block) {
     for (std::size_t i = 0; i < block; ++i) {
       x[i] = from(random());
       y[i] = from(random());
       if (i % 2) {  // towards a result between the smallest and the largest number
-        x[i] = i % 4 == 1 ? std::fabs(x[i]) : 1.0 + std::ldexp(static_cast<double>(random() >> 11) * 0x1p-53 - 0.5, -static_cast<int>(random() % 50));
-        y[i] = (static_cast<double>(random() >> 11) * 0x1p-53 * 1460.0 - 748.0) / std::log(x[i]);
+        x[i] = i % 4 == 1 ? std::fabs(x[i]) : 1.0 + std::ldexp(part() - 0.5, -static_cast<int>(random() % 50));
+        y[i] = (part() * 1460.0 - 748.0) / std::log(x[i]);
       }
     }
     for (std::size_t i = 0; i < block; i += width) math::pow(lanes::load(x + i), lanes::load(y + i)).store(r + i);
@@ -191,6 +193,11 @@ finding in_parallel(const char* name, std::uint64_t count, unsigned threads, con
   return all;
 }
 
+std::string hex(double x) {
+  char text[24];
+  std::snprintf(text, sizeof text, "0x%016llx", static_cast<unsigned long long>(bits_of(x)));
+  return text;
+}
 bool report(const char* name, double limit, const finding& f, double seconds) {
   const bool pow = std::string_view(name) == "pow";
   std::printf("%-6s %12llu %9.4f  %-23a", name, static_cast<unsigned long long>(f.points), f.worst, f.x);
@@ -198,9 +205,8 @@ bool report(const char* name, double limit, const finding& f, double seconds) {
   std::printf(" %12llu %12llu %8.0f s%s\n", static_cast<unsigned long long>(f.wrong), static_cast<unsigned long long>(f.differing), seconds,
               f.worst > limit ? "  above its limit" : "");
   if (f.wrong)
-    std::printf("       first of another class: %s(0x%016llx%s%s) = %a, not %a\n", name, static_cast<unsigned long long>(bits_of(f.wrong_x)),
-                pow ? ", 0x" : "", pow ? [&] { static char t[20]; std::snprintf(t, sizeof t, "%016llx", static_cast<unsigned long long>(bits_of(f.wrong_y))); return t; }() : "",
-                f.wrong_got, f.wrong_want);
+    std::printf("       first of another class: %s(%s%s%s) = %a, not %a\n", name, hex(f.wrong_x).c_str(), pow ? ", " : "",
+                pow ? hex(f.wrong_y).c_str() : "", f.wrong_got, f.wrong_want);
   std::fflush(stdout);
   return f.worst <= limit && !f.wrong && !f.differing;
 }
