@@ -151,7 +151,8 @@ void random_pairs(std::uint64_t seed, std::uint64_t count, finding& found) {
       x[i] = from(random());
       y[i] = from(random());
       if (i % 2) {  // towards a result between the smallest and the largest number
-        x[i] = i % 4 == 1 ? std::fabs(x[i]) : 1.0 + std::ldexp(part() - 0.5, -static_cast<int>(random() % 50));
+        const int smaller = -static_cast<int>(random() % 50);
+        x[i] = i % 4 == 1 ? std::fabs(x[i]) : 1.0 + std::ldexp(part() - 0.5, smaller);
         y[i] = (part() * 1460.0 - 748.0) / std::log(x[i]);
       }
     }
