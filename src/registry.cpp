@@ -98,6 +98,22 @@ proof proved(const entry& e) {
 }
 
 namespace {
+/// The worst errors measured against 50-digit arithmetic, at random, boundary and cancellation points (tests/published/accuracy.csv).
+struct measured_errors {
+  std::string_view name;
+  double ulp[3], absolute[3];
+};
+void set_measured_errors(document::object& o, std::string_view name) {
+  static constexpr measured_errors rows[] = {
+#include "measured.inc"
+      {"", {}, {}}};
+  for (const auto& r : rows) {
+    if (r.name != name) continue;
+    const auto kinds = [](const double(&x)[3]) { return document::object{{"random", x[0]}, {"boundary", x[1]}, {"cancellation", x[2]}}; };
+    o.set("measured_error_ulp", kinds(r.ulp));
+    o.set("measured_error_absolute", kinds(r.absolute));
+  }
+}
 std::string range_text(const range& r, const unit_t& u) {
   return std::string(r.low_open ? "above " : "from ") + quantity_text(r.low, u.symbol) + (r.high_open ? " to below " : " to ") + quantity_text(r.high, u.symbol);
 }
@@ -137,6 +153,7 @@ document::value describe(const entry& e) {
     o.set("symbol", e.formula.result.symbol);
     o.set("accuracy", e.formula.about.accuracy);
     o.set("degenerate", e.formula.about.degenerate);
+    set_measured_errors(o, e.full_name());
   } else if (e.is == entry::what::check) {
     o.set("unit", e.check.result.unit.symbol);
     o.set("limit", e.check.limit_id);

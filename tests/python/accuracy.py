@@ -1,17 +1,22 @@
 # SPDX-License-Identifier: MIT
 """How near the formulas come to the exact result of their equations: points, scales and errors.
 
-    python tests/python/accuracy.py [NAME...]
+    python tests/python/accuracy.py [NAME...]     # prints
+    python tests/python/accuracy.py --write       # and writes tests/published/accuracy.csv
 
 prints the worst error of each formula that was found, in units in the last place of the result (ulp) and relative, with its
 point. The exact results are those of oracle.py (mpmath, 50 digits); the points are seeded: every run has the same.
-tests/python/test_oracle.py holds the same errors against bounds.
+tests/python/test_oracle.py holds the same errors against bounds, tests/python/test_accuracy.py holds the table.
 """
 
 from __future__ import annotations
 
+import csv
+import json
 import math
+import pathlib
 import random
+import struct
 import sys
 import zlib
 from dataclasses import dataclass
@@ -21,6 +26,7 @@ import makegood
 
 Point = dict[str, Any]
 RANDOM_POINTS = 300
+CLIMBS, CLIMB_STEPS = 10, 60
 
 
 def formulas() -> list[str]:
@@ -53,6 +59,7 @@ def each(name: str, values: list[float], **others: Any) -> list[Point]:
     return [{name: v, **others} for v in values]
 
 
+TINY = 1e-300
 NEAR = (1e-12, 1e-9, 1e-6, 1e-3)
 
 
@@ -154,28 +161,119 @@ def drawn(rng: random.Random, argument: dict[str, Any]) -> Any:
     return rng.uniform(low, high)
 
 
-def edges(argument: dict[str, Any]) -> list[float]:
-    """The ends of what is permitted, their neighbours, and a little inside."""
-    low, high = argument["low"], argument["high"]
-    return [low, up(low) if low else 1e-300, low + 1e-9 * (high - low), high, up(high, -1), high - 1e-9 * (high - low)]
+def accepted(name: str, point: Point) -> bool:
+    try:
+        door(name)(**point)
+        return True
+    except (makegood.RangeError, makegood.RelationError):
+        return False
 
 
-def points(name: str) -> Iterator[tuple[str, Point]]:
-    """(kind, arguments): drawn from where ordinary jobs lie, at the ends of what is permitted, and special ones."""
+def _ordinal(x: float) -> int:
+    """Neighbouring doubles have neighbouring numbers."""
+    (n,) = struct.unpack("<q", struct.pack("<d", x))
+    return n if n >= 0 else -(n & 0x7FFFFFFFFFFFFFFF)
+
+
+def _of_ordinal(n: int) -> float:
+    return math.copysign(struct.unpack("<d", struct.pack("<q", abs(n)))[0], n)
+
+
+def last_accepted(name: str, point: Point, argument: str, end: float) -> float:
+    """The argument's last value towards `end` that is not refused: the end itself, or where a relation or the result ends."""
+    if accepted(name, {**point, argument: end}):
+        return end
+    inside, outside = _ordinal(point[argument]), _ordinal(end)
+    while abs(outside - inside) > 1:
+        middle_ = (inside + outside) // 2
+        if accepted(name, {**point, argument: _of_ordinal(middle_)}):
+            inside = middle_
+        else:
+            outside = middle_
+    return _of_ordinal(inside)
+
+
+def edges(name: str, point: Point, argument: dict[str, Any]) -> Iterator[Point]:
+    """Both ends of what is accepted, with the other arguments as they are; one step inside, and a little more.
+
+    Beside 0 stands 1e-300: below the normal numbers every product loses digits.
+    """
+    which = argument["name"]
+    for end in (argument["low"], argument["high"]):
+        if end == 0 and not accepted(name, {**point, which: 0.0}):
+            end = TINY
+        last = last_accepted(name, point, which, end)
+        for x in (last, math.nextafter(last, point[which]) if last else TINY, last + 1e-9 * (point[which] - last)):
+            yield {**point, which: x}
+
+
+def condition(name: str, point: Point) -> float:
+    """How many times the result magnifies a relative change of its arguments, by differences in 50 digits; 0 where it is refused.
+
+    It is large only where terms cancel: a product has the sum of its exponents.
+    """
+    import oracle
+
+    mp = oracle.mp
+    try:
+        door(name)(**point)
+        given = {k: v if isinstance(v, str) else mp.mpf(v) for k, v in point.items()}
+        value = oracle.ORACLE[name](**given)
+        if not value:
+            return 0.0
+        total = mp.mpf(0)
+        for k, v in given.items():
+            if not isinstance(v, str) and v:
+                total += abs(oracle.ORACLE[name](**{**given, k: v * (1 + mp.mpf(10) ** -25)}) - value)
+        return float(total / abs(value) * mp.mpf(10) ** 25)
+    except (makegood.RangeError, makegood.RelationError, ValueError, ZeroDivisionError, TypeError):
+        return 0.0  # refused; or the step leaves where the equation has a real result
+
+
+def climbed(name: str, described: list[dict[str, Any]], rng: random.Random, climbs: int, steps: int) -> Iterator[Point]:
+    """Points that climb, from drawn ones, to where terms cancel most. Every point on the way up is one."""
+    for _ in range(climbs):
+        point = {a["name"]: drawn(rng, a) for a in described}
+        best = condition(name, point)
+        yield point
+        for step in range(steps):
+            trial = dict(point)
+            a = rng.choice([a for a in described if "one_of" not in a])
+            x = trial[a["name"]]
+            size = 10.0 ** -rng.uniform(0, 1 + 6 * step / steps)  # long strides first
+            same = [b["name"] for b in described if b is not a and b.get("unit") == a.get("unit")]
+            if same and rng.random() < 0.3:  # terms of one unit cancel where they are nearly equal
+                x = trial[rng.choice(same)]
+            trial[a["name"]] = min(max(x + rng.choice((-1, 1)) * size * (abs(x) or 1.0), a["low"]), a["high"])
+            if (now := condition(name, trial)) > best:
+                point, best = trial, now
+                yield point
+
+
+def points(name: str, seed: str = "", share: float = 1.0) -> Iterator[tuple[str, Point]]:
+    """(kind, arguments): drawn from where ordinary jobs lie, at the ends of what is permitted, special ones, and climbed ones.
+
+    Another seed draws and climbs to other points, a share below 1 to fewer.
+    """
     described = door(name).describe()["arguments"]
-    rng = random.Random(zlib.crc32(name.encode()))
-    for _ in range(RANDOM_POINTS):
+    rng = random.Random(zlib.crc32((seed + name).encode()))
+    for _ in range(round(RANDOM_POINTS * share)):
         yield "usual", {a["name"]: drawn(rng, a) for a in described}
     for a in described:
         if "one_of" in a:
             continue
-        for x in edges(a):
-            yield "edge", {b["name"]: x if b is a else drawn(rng, b) for b in described}
+        point = {b["name"]: drawn(rng, b) for b in described}
+        while not accepted(name, point):
+            point = {b["name"]: drawn(rng, b) for b in described}
+        for edge in edges(name, point, a):
+            yield "edge", edge
     for given in SPECIAL.get(name, []):
         strange = set(given) - {a["name"] for a in described}
         assert not strange, f"{name} has no {strange}"
         for word in next((a["one_of"] for a in described if "one_of" in a), [None]):
             yield "special", {a["name"]: given.get(a["name"], word if "one_of" in a else middle(a)) for a in described}
+    for point in climbed(name, described, random.Random(zlib.crc32((seed + "climbed " + name).encode())), math.ceil(CLIMBS * share), CLIMB_STEPS):
+        yield "climbed", point
 
 
 # ------------------------------------------------------------------------------------------------------------- scales
@@ -187,6 +285,7 @@ SCALE_BY_UNIT: dict[str, tuple[float, str]] = {
 }
 SCALE: dict[str, tuple[float | Callable[[Point], float], str]] = {
     "sensing.beta_from_two_points": (1.0, "1 K of a constant of some thousand: it passes through 0 where the two resistances are equal"),
+    "electrical.operating_temperature_factor": (1.0, "1: the factor is 1 less a part, and passes through 0 where the current is far above the capacity"),
     "electrical.resistance_at_temperature": (
         lambda p: p["resistance_20_mohm_per_m"],
         "the resistance at 20 °C: far below it, 1 + alpha (t - 20) passes through 0",
@@ -225,6 +324,11 @@ class Error:
         """Relative to the result or to its natural scale, whichever is larger."""
         return self.absolute / max(abs(self.exact), self.scale)
 
+    @property
+    def scaled_ulp(self) -> float:
+        """In units in the last place of the result or of its natural scale, whichever is larger."""
+        return self.absolute / math.ulp(max(abs(self.exact), self.scale))
+
     def __str__(self) -> str:
         given = ", ".join(f"{k}={v!r}" for k, v in self.point.items())
         return f"{given} gives {self.value!r}, exactly {self.exact!r} ({self.kind} point)"
@@ -239,13 +343,14 @@ def error_at(name: str, kind: str, point: Point) -> Error | None:
     except (makegood.RangeError, makegood.RelationError):
         return None
     exact = oracle.ORACLE[name](**{k: v if isinstance(v, str) else oracle.mp.mpf(v) for k, v in point.items()})
+    exact = oracle.mp.re(exact)  # past a turning point by less than a rounding of the relation, a root has a small imaginary part
     return Error(kind, point, value, float(exact), float(abs(oracle.mp.mpf(value) - exact)), scale(name, point))
 
 
-def errors(name: str) -> tuple[list[Error], list[Point]]:
+def errors(name: str, seed: str = "", share: float = 1.0) -> tuple[list[Error], list[Point]]:
     """The errors at all points of a formula, and the points that it refuses."""
     found, refused = [], []
-    for kind, point in points(name):
+    for kind, point in points(name, seed, share):
         e = error_at(name, kind, point)
         if e is None:
             refused.append({"": kind, **point})
@@ -258,7 +363,43 @@ def worst(found: list[Error]) -> Error:
     return max(found, key=lambda e: e.scaled)
 
 
+# ------------------------------------------------------------------------------------------------- the table that is shipped
+
+TABLE = pathlib.Path(__file__).resolve().parents[1] / "published" / "accuracy.csv"
+COLUMNS = ("function", "kind", "points", "ulp", "condition", "absolute", "unit", "worst")
+# What the table calls the kinds of points. Where terms cancel is named by hand and climbed to.
+KINDS = {"random": ("usual",), "boundary": ("edge",), "cancellation": ("special", "climbed")}
+
+
+def rows(name: str, found: list[Error]) -> list[dict[str, Any]]:
+    """The rows of one formula: for each kind of points the worst error and where it is.
+
+    `ulp` counts in the last place of the result or of its natural scale, whichever is larger (SCALE, SCALE_BY_UNIT); `condition`
+    is how many times the formula itself magnifies a relative change of its arguments there; `absolute` is the worst of all points.
+    """
+    made = []
+    for kind, members in KINDS.items():
+        some = [e for e in found if e.kind in members]
+        e = max(some, key=lambda e: e.scaled_ulp)
+        made.append({
+            "function": name, "kind": kind, "points": len(some), "ulp": float(f"{e.scaled_ulp:.3g}"),
+            "condition": float(f"{condition(name, e.point):.3g}"), "absolute": float(f"{max(e.absolute for e in some):.3g}"),
+            "unit": door(name).describe()["unit"], "worst": json.dumps(e.point),
+        })  # fmt: skip
+    return made
+
+
+def table() -> list[dict[str, Any]]:
+    with TABLE.open(newline="", encoding="utf-8") as file:
+        return [{**r, "points": int(r["points"]), **{k: float(r[k]) for k in ("ulp", "condition", "absolute")}} for r in csv.DictReader(file)]
+
+
 def main(names: list[str]) -> int:
+    write = "--write" in names
+    names = [n for n in names if n != "--write"]
+    if write and names:
+        print("the table is written for all formulas at once", file=sys.stderr)
+        return 2
     chosen = [n for n in formulas() if not names or n in names or n.split(".")[1] in names]
     if not chosen:
         print(f"no such formula; there are {', '.join(formulas())}", file=sys.stderr)
@@ -267,13 +408,21 @@ def main(names: list[str]) -> int:
     print("larger, its natural scale (1 K for a temperature in °C). First line: the point where ordinary jobs lie that is worst by")
     print("its scaled error; second line: the worst of all, at the ends of what is permitted and where terms cancel.\n")
     print(f"{'formula':42}{'points':>7}{'refused':>8}{'ulp':>10}{'relative':>10}{'scaled':>10}  point")
+    written: list[dict[str, Any]] = []
     for name in chosen:
         found, refused = errors(name)
+        written += rows(name, found)
         for label, some in (("usual", [e for e in found if e.kind == "usual"]), ("all", found)):
             e = worst(some)
             head = f"{name:42}{len(found):7}{len(refused):8}" if label == "usual" else " " * 57
             given = ", ".join(f"{k}={v!r}" for k, v in e.point.items())
             print(f"{head}{e.ulp:10.3g}{e.relative:10.2g}{e.scaled:10.2g}  {given} -> {e.value!r}")
+    if write:
+        with TABLE.open("w", newline="", encoding="utf-8") as file:
+            out = csv.DictWriter(file, COLUMNS, lineterminator="\n")
+            out.writeheader()
+            out.writerows(written)
+        print(f"written: {TABLE}")
     return 0
 
 

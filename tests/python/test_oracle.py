@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: MIT
 """Every formula against its equation from the literature, written once more in 50-digit arithmetic (oracle.py).
 
-Points: seeded random ones where ordinary jobs lie, the ends of what is permitted, and those where terms cancel, a branch
-changes or a result passes zero. The error is relative to the result or, if that is larger, to a small natural scale of the
+Points: seeded random ones where ordinary jobs lie, the ends of what is permitted, those where terms cancel, a branch changes or a
+result passes zero, and others that climb by themselves to where terms cancel. The error is relative to the result or, if that is larger, to a small natural scale of the
 quantity (accuracy.SCALE_BY_UNIT, accuracy.SCALE, each with its reason).
 """
 
@@ -27,10 +27,9 @@ _EXPONENT = "the exponent is a sum of terms up to 50 in size, each rounded: exp 
 
 # The bound, and why the default does not hold.
 BOUNDS = {
-    "electrical.adiabatic_final_temperature": (1e-13, "exp of an exponent up to 50, less beta: against 1 K of some 300"),
+    "electrical.adiabatic_final_temperature": (3e-13, "exp of an exponent E, less beta; a result of 1e300 °C is not refused, so E goes up to 700, and rounding it is E 2^-53 and more of the result"),
     "sensing.ntc_resistance": (3e-14, "exp of an exponent up to 60 at the ends of the temperatures"),
     "sensing.ntc_temperature": (1e-13, _OFFSET),
-    "sensing.beta_from_two_points": (5e-13, "the ratio of two resistances that hardly differ is rounded before its logarithm; beta is some thousand kelvin"),
     "sensing.steinhart_hart_temperature": (2e-13, _OFFSET),
     "sensing.steinhart_hart_resistance": (5e-14, "exp of ln R, which is 10 for a usual sensor and 75 at the ends of the coefficients"),
     "air.saturation_pressure": (5e-14, _EXPONENT),
@@ -56,14 +55,20 @@ def bound(name: str) -> float:
     return BOUNDS.get(name, (DEFAULT, ""))[0]
 
 
+def excused(name: str, e: accuracy.Error) -> bool:
+    """At the end of what is accepted a formula may have a pole or a turning point: there it magnifies any rounding of an argument,
+    and no arithmetic does better. Four roundings are allowed for."""
+    return e.kind == "edge" and e.scaled <= 4 * EPSILON / 2 * accuracy.condition(name, e.point)
+
+
 @pytest.mark.parametrize("name", NAMES)
 def test_formula(name):
     found, refused = errors(name)
     assert sum(e.kind == "usual" for e in found) == accuracy.RANDOM_POINTS, "ordinary arguments are refused"
     assert not [p for p in refused if p[""] == "special"], "a point of accuracy.SPECIAL is refused"
-    assert len(refused) < len(found) / 4
+    assert len(refused) < len(found) / 50  # ends are looked for; only a whole number is met by chance
     assert all(math.isfinite(e.value) and math.isfinite(e.exact) for e in found)
-    e = max(found, key=lambda e: e.scaled / bound(name))
+    e = max((e for e in found if not excused(name, e)), key=lambda e: e.scaled / bound(name))
     assert e.scaled <= bound(name), f"off by {e.scaled:.2g}, allowed {bound(name):.2g} ({e.ulp:.3g} ulp): {e}"
 
 

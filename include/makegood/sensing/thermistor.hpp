@@ -58,7 +58,10 @@ inline constexpr auto beta_from_two_points = formula(
         arg{"resistance_2_ohm", "R_2", unit::ohm, positive_to(1e9), "resistance there"}.usually(1000, 7000)),
     beta_equation,
     [](auto t_1, auto resistance_1, auto t_2, auto resistance_2) {
-      return log1p((resistance_1 - resistance_2) / resistance_2) * kelvin(t_1) * kelvin(t_2) / (t_2 - t_1);
+      // ln(R_1/R_2) from the smaller one, so that no digit is lost where they hardly differ nor where one is far below the other
+      auto ratio = select(resistance_1 < resistance_2, -log1p((resistance_2 - resistance_1) / resistance_1),
+                          log1p((resistance_1 - resistance_2) / resistance_2));
+      return ratio * kelvin(t_1) * kelvin(t_2) / (t_2 - t_1);
     },
     requires_that([](auto t_1, auto, auto t_2, auto) { return t_1 < t_2 || t_2 < t_1; }, "the two temperatures differ"),
     remarks{"exact to rounding; the value belongs to this pair of temperatures", "0 for two equal resistances"});
