@@ -57,6 +57,7 @@ class _NtcResistance(Formula):
         reference_c: float | Measured,
         beta_k: float | Measured,
     ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
     @overload
     def sensitivities(  # type: ignore
         self,
@@ -127,6 +128,7 @@ class _NtcTemperature(Formula):
         reference_c: float | Measured,
         beta_k: float | Measured,
     ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
     @overload
     def sensitivities(  # type: ignore
         self,
@@ -197,6 +199,7 @@ class _BetaFromTwoPoints(Formula):
         temperature_2_c: float | Measured,
         resistance_2_ohm: float | Measured,
     ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
     @overload
     def sensitivities(  # type: ignore
         self,
@@ -267,6 +270,7 @@ class _SteinhartHartTemperature(Formula):
         b: float | Measured,
         c: float | Measured,
     ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
     @overload
     def sensitivities(  # type: ignore
         self,
@@ -337,6 +341,7 @@ class _SteinhartHartResistance(Formula):
         b: float | Measured,
         c: float | Measured,
     ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
     @overload
     def sensitivities(  # type: ignore
         self,
@@ -385,6 +390,7 @@ class _RtdResistance(Formula):
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
     @overload
     def sensitivities(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> dict[str, float]: ...  # type: ignore
     @overload
@@ -423,6 +429,7 @@ class _RtdTemperature(Formula):
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
     @overload
     def sensitivities(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> dict[str, float]: ...  # type: ignore
     @overload
@@ -467,6 +474,7 @@ class _RtdTolerance(Formula):
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
     def worked(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
     @overload
     def sensitivities(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> dict[str, float]: ...  # type: ignore
     @overload
@@ -527,6 +535,7 @@ class _SiliconPtcResistance(Formula):
         a_per_k: float | Measured = 0.00788,
         b_per_k2: float | Measured = 1.937e-05,
     ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
     @overload
     def sensitivities(  # type: ignore
         self,
@@ -597,6 +606,7 @@ class _SiliconPtcTemperature(Formula):
         a_per_k: float | Measured = 0.00788,
         b_per_k2: float | Measured = 1.937e-05,
     ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
     @overload
     def sensitivities(  # type: ignore
         self,

@@ -32,7 +32,7 @@ TEST_CASE("arrays: every stride and length gives what single calls give") {
   REQUIRE(e);
   for (const auto set : instruction_sets()) {
     CAPTURE(set);
-    const auto run = batch_of(*e, set);
+    const auto run = with_instruction_set(*e, set).formula.batch;
     for (std::ptrdiff_t n : {0, 1, 2, 3, 7, 8, 9, 15, 16, 17, 127, 128, 129, 1023, 1024, 1025, 1033, 2500})
       for (std::ptrdiff_t in : {1, 2, -1, -3})
         for (std::ptrdiff_t out : {1, 2, -1}) {
@@ -65,7 +65,7 @@ TEST_CASE("arrays: the first refused element is found wherever it lies, also amo
   REQUIRE(e);
   for (const auto set : instruction_sets()) {
     CAPTURE(set);
-    const auto run = batch_of(*e, set);
+    const auto run = with_instruction_set(*e, set).formula.batch;
     for (std::ptrdiff_t step : {1, 2})
       for (std::ptrdiff_t at : {0, 1, 7, 8, 127, 128, 1023, 1024, 1031, 2999}) {
         CAPTURE(step);
@@ -108,7 +108,7 @@ TEST_CASE("arrays: the result may take the place of an argument") {
     l[1400] = -2.0;
     char* data[] = {reinterpret_cast<char*>(d.data()), reinterpret_cast<char*>(i.data()), reinterpret_cast<char*>(l.data()), reinterpret_cast<char*>(l.data())};
     const std::ptrdiff_t steps[] = {8, 8, 8, 8};
-    CHECK(batch_of(*e, set)(e->formula.self, data, steps, n, false) == 1400);
+    CHECK(with_instruction_set(*e, set).formula.batch(e->formula.self, data, steps, n, false) == 1400);
     std::size_t different = 0;
     for (std::size_t k = 0; k < l.size(); ++k) different += k != 1400 && !same_bits(l[k], electrical::voltage_drop(44.0, 16.0, static_cast<double>(k)));
     CHECK(different == 0);
