@@ -128,7 +128,7 @@ struct verdict {
     std::vector<working> all;
     if (inputs.empty() || is_nan(value) || !info.work) return all;
     const choice_row row{"", "", rule_numbers, {}};
-    const choice_table table{info.columns, std::span<const choice_row>(&row, 1)};
+    const choice_table table{info.columns, {&row, 1}};
     all.push_back(info.work(info.self, inputs.data(), table, true));
     all.push_back(info.work(info.self, inputs.data(), table, false));
     return all;
@@ -255,7 +255,7 @@ inline verdict judge(const check_info& info, std::span<const given> arguments, c
       v.rule_text.clear();
     }
   }
-  const choice_table table{info.columns, std::span<const choice_row>(&row, 1)};
+  const choice_table table{info.columns, {&row, 1}};
   const auto e = info.evaluate(info.self, v.inputs.data(), table);
   if (!e.refused.empty()) throw relation_error(e.refused);
   if (!is_finite(e.value)) {
@@ -377,7 +377,7 @@ template <class Value, class Limit, class Extras, template <class> class Struct,
 struct check_t {
   static constexpr std::size_t count = sizeof...(IsChoice);
   static constexpr std::array<bool, count> is_choice{IsChoice...};
-  static constexpr bool has_aggregate = !std::is_same_v<Struct<double>, no_aggregate<double>>;
+  static constexpr bool has_aggregate = is_aggregate<Struct>;
   static constexpr bool is_check = true;
   template <class T>
   using arguments = Struct<T>;
@@ -528,7 +528,7 @@ template <template <class> class Struct, bool... C, class Value, class Limit, cl
 constexpr auto check(out result, const inputs<Struct, C...>& arguments, rule_use rule, comparator compare, source from, Value value,
                      Limit limit, std::string_view caution, const E&... e) {
   using Extras = detail::extras<E...>;
-  return check_t<Value, Limit, Extras, Struct, C...>{result, arguments.list, rule, compare, from, caution, value, limit, detail::chain_extras<E...>(e...)};
+  return check_t<Value, Limit, Extras, Struct, C...>{result, arguments.list, rule, compare, from, caution, value, limit, {e...}};
 }
 
 }  // namespace v1
