@@ -3,11 +3,11 @@
 // Core: every subject uses it. Includes the standard library only.
 #pragma once
 #include <array>
-#include <span>
 #include <string_view>
 #include "error.hpp"
 #include "math.hpp"
 #include "unit.hpp"
+#include "view.hpp"
 
 namespace makegood {
 inline namespace v1 {
@@ -44,8 +44,8 @@ struct choice_row {
 };
 /// A constexpr table of named rows; the word selects the numbers before the kernel runs.
 struct choice_table {
-  std::span<const column> columns;
-  std::span<const choice_row> rows;
+  view<column> columns;
+  view<choice_row> rows;
   constexpr int find(std::string_view key) const {
     for (std::size_t i = 0; i < rows.size(); ++i)
       if (rows[i].key == key) return static_cast<int>(i);
@@ -190,7 +190,7 @@ inline void add_keys(message& text, const choice_table& table) {
   }
 }
 /// " (current_a = 16 A, length_m = 22 m)": the numbers among the arguments.
-inline void add_numbers(message& text, std::span<const argument> args, const double* x) {
+inline void add_numbers(message& text, view<argument> args, const double* x) {
   std::string_view before = " (";
   for (std::size_t i = 0; i < args.size(); ++i) {
     if (args[i].table) continue;

@@ -3,12 +3,12 @@
 // Core: every subject uses it. Includes the standard library only.
 #pragma once
 #include <array>
-#include <span>
 #include <string_view>
 #include <type_traits>
 #include <utility>
 #include "descriptor.hpp"
 #include "scalar/traced.hpp"
+#include "view.hpp"
 
 namespace makegood {
 inline namespace v1 {
@@ -67,10 +67,13 @@ struct need {
     T MAKEGOOD_UNWRAP defaulted;                                               \
     static constexpr std::string_view names() { return #required #defaulted; } \
   }
+/// In the place of an aggregate: the formula takes its arguments one by one.
 template <class T>
-struct no_aggregate {
-  static constexpr std::string_view names() { return {}; }
-};
+struct no_aggregate {};
+template <template <class> class Struct>
+inline constexpr bool is_aggregate = true;
+template <>
+inline constexpr bool is_aggregate<no_aggregate> = false;
 
 /// Why a set of arguments is refused.
 struct fault {
@@ -84,18 +87,19 @@ namespace detail {
 constexpr bool is_name_char(char c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_';
 }
-/// The i-th name in "(a, b)(c = 2.0)".
-constexpr std::string_view nth_name(std::string_view names, int i) {
-  std::size_t at = 0;
-  while (at < names.size()) {
-    while (at < names.size() && !is_name_char(names[at])) ++at;
-    std::size_t end = at;
-    while (end < names.size() && is_name_char(names[end])) ++end;
-    if (i-- == 0) return names.substr(at, end - at);
-    while (end < names.size() && names[end] != ',' && names[end] != ')') ++end;
-    at = end + 1;
+/// Whether a text like "(a, b)(c = 2.0)" lists the names of the arguments in their order.
+constexpr bool lists(std::string_view names, const argument* args, std::size_t count) {
+  const char* at = names.data();
+  const char* const end = at + names.size();
+  for (std::size_t i = 0; i < count; ++i) {
+    while (at != end && !is_name_char(*at)) ++at;
+    const std::size_t size = args[i].name.size();
+    if (static_cast<std::size_t>(end - at) <= size || __builtin_memcmp(at, args[i].name.data(), size) != 0) return false;
+    at += size;
+    if (is_name_char(*at)) return false;
+    while (*at != ',' && *at != ')') ++at;
   }
-  return {};
+  return true;
 }
 
 template <class T>
@@ -104,7 +108,7 @@ template <class T>
 constexpr const T& plain(const T& x) { return x; }
 
 /// Why a formula without a broken range has no number: an inner one says so, or the arguments are shown.
-inline void add_no_result(message& text, std::span<const argument> args, const double* x, const remark& inside) {
+inline void add_no_result(message& text, view<argument> args, const double* x, const remark& inside) {
   if (!inside.set()) {
     text += ": these arguments have no finite result";
     return add_numbers(text, args, x);
@@ -153,16 +157,14 @@ constexpr auto with_members(const S& s, Fn fn) {
 /// The arguments of a formula in order; `Struct` is its aggregate (C++ callers with more than three arguments).
 template <template <class> class Struct, bool... IsChoice>
 struct inputs {
-  static constexpr std::size_t count = sizeof...(IsChoice);
-  std::array<argument, count> list;
+  std::array<argument, sizeof...(IsChoice)> list;
 };
 template <template <class> class Struct, class... A>
 constexpr auto in(const A&... a) {
   inputs<Struct, std::is_same_v<A, choice>...> made{{static_cast<const argument&>(a)...}};
-  if (!Struct<double>::names().empty())
-    for (std::size_t i = 0; i < sizeof...(A); ++i)
-      if (detail::nth_name(Struct<double>::names(), static_cast<int>(i)) != made.list[i].name)
-        throw "the aggregate and the descriptor name different arguments";
+  if constexpr (is_aggregate<Struct>)
+    if (!detail::lists(Struct<double>::names(), made.list.data(), sizeof...(A)))
+      throw "the aggregate and the descriptor name different arguments";
   return made;
 }
 template <class... A>
@@ -181,145 +183,51 @@ struct evaluation {
   }
 };
 
-template <class Kernel, class Extras, template <class> class Struct, bool... IsChoice>
-struct formula_t : Extras {
+/// What a formula says of itself, and its arguments as a kind of number: all that does not depend on the kernel.
+template <bool... IsChoice>
+struct described {
   static constexpr std::size_t count = sizeof...(IsChoice);
-  static constexpr std::array<bool, count> is_choice{IsChoice...};
-  static constexpr bool has_aggregate = !std::is_same_v<Struct<double>, no_aggregate<double>>;
-  template <class T>
-  using arguments = Struct<T>;
-  using extras_type = Extras;
+  static constexpr bool is_choice[count] = {IsChoice...};
 
   out result;
   std::array<argument, count> args;
   source from;
-  Kernel kernel;
-
-  constexpr formula_t(out o, const inputs<Struct, IsChoice...>& i, source s, Kernel k, Extras e)
-      : Extras(e), result(o), args(i.list), from(s), kernel(k) {}
 
   constexpr std::size_t required() const {
     std::size_t n = 0;
     while (n < count && !args[n].optional) ++n;
     return n;
   }
-
-  /// The kernel alone: no validation, no exception; nonsense in, nonsense or NaN out.
-  template <class... X>
-  constexpr auto unchecked(const X&... x) const {
-    using K = widest_t<X...>;
-    return with_all<K>([this](const auto&... y) { return static_cast<K>(kernel(y...)); }, x...);
-  }
-  /// Checked call: value, or an error that names argument, value, unit and permitted range.
-  template <class... X>
-    requires(!has_aggregate && sizeof...(X) <= count)
-  constexpr auto operator()(const X&... x) const {
-    return evaluation<widest_t<X...>>::run(*this, x...);
-  }
-  constexpr double operator()(const Struct<double>& s) const
-    requires(has_aggregate)
-  {
-    return apply<double>(s);
-  }
-  template <class T>
-    requires(has_aggregate)
-  constexpr auto operator()(const Struct<T>& s) const {
-    return apply<T>(s);
-  }
-  /// Value or reason, without exceptions.
-  struct attempt {
-    double value = no_number;
-    fault why{};
-    constexpr bool ok() const { return !why; }
-  };
-  template <class... X>
-  attempt try_call(const X&... x) const {
-    std::array<double, count> v = numbers(x...);
-    attempt result_{no_number, check(v.data())};
-    if (!result_.why) {
-      result_.value = value(v.data());
-      if (!is_finite(result_.value)) result_ = {no_number, {fault::what::no_result, -1}};
-    }
-    return result_;
-  }
-
-  // ---- the same through an array of doubles (a choice is the index of its row): what the doors and lists use
-  constexpr double value(const double* x) const { return indexed<double>(x, std::make_index_sequence<count>{}); }
-  template <class K>
-  constexpr K value_as(const K* x, const double* plain) const {
-    return indexed_as<K>(x, plain, std::make_index_sequence<count>{});
-  }
-  /// First argument or relation that is not permitted.
-  constexpr fault check(const double* x) const {
-    const int outside = first_outside(x, std::make_index_sequence<count>{});
-    if (outside >= 0) [[unlikely]]
-      return {is_nan(x[outside]) ? fault::what::not_a_number : fault::what::out_of_range, outside};
-    const int broken = first_broken(x, std::make_index_sequence<count>{});
-    return broken < 0 ? fault{} : fault{fault::what::relation, broken};
-  }
-  /// All ranges and relations in the same pass, for the kinds whose comparison gives a truth value.
-  template <class... X>
-  constexpr bool holds(const X&... x) const {
-    std::array<double, count> v{index_or_value(x)...};
-    return !check(v.data());
-  }
-  /// Evaluates with reasons: what failed inside, and what lies outside the range of validity.
-  traced trace(const double* x) const {
-    traced y = indexed<traced>(x, std::make_index_sequence<count>{});
-    if (auto own = first_doubt(x, std::make_index_sequence<count>{}); own.set()) y.doubt = own;
-    return y;
-  }
-  template <class... X>
-  constexpr void demand(const X&... x) const {
-    std::array<double, count> v = numbers(x...);
-    if (const fault f = check(v.data())) [[unlikely]] refuse(f, v.data());
-  }
-  /// The sentence that belongs to the fault.
-  message refusal(fault f, const double* x) const {
-    message text(result.name);
-    if (f.kind == fault::what::relation) {
-      text += ": ";
-      text += Extras::text(f.index);
-      detail::add_numbers(text, args, x);
-    } else if (f.kind == fault::what::no_result) {
-      detail::add_no_result(text, args, x, trace(x).fault);
-    } else {
-      const auto& a = args[static_cast<std::size_t>(f.index)];
-      text += ": ";
-      text += a.name;
-      text += ": ";
-      detail::add_out_of_range(text, a, x[f.index]);
-    }
-    return text;
-  }
-  /// Throws the error that belongs to the fault.
-  [[noreturn]] void refuse(fault f, const double* x) const {
-    if (f.kind == fault::what::relation) throw relation_error(refusal(f, x));
-    throw range_error(refusal(f, x));
-  }
-
   /// Calls fn with every argument as kind K, defaults filled in, words looked up.
   template <class K, class Fn, class... X>
-  constexpr auto with_all(Fn fn, const X&... x) const {
+  constexpr auto with_all(const Fn& fn, const X&... x) const {
     return fill<K>(fn, std::index_sequence_for<X...>{}, std::make_index_sequence<count - sizeof...(X)>{}, x...);
+  }
+  /// The same from an array of doubles (a choice is the index of its row).
+  template <class K, class Fn>
+  constexpr auto with_numbers(const Fn& fn, const double* x) const {
+    return from_array<K>(fn, x, x, std::make_index_sequence<count>{});
+  }
+  /// The same from an array of kind K; the choices stand in `plain`.
+  template <class K, class Fn>
+  constexpr auto with_array(const Fn& fn, const K* x, const double* plain) const {
+    return from_array<K>(fn, x, plain, std::make_index_sequence<count>{});
   }
   /// The arguments as plain doubles.
   template <class... X>
   constexpr std::array<double, count> numbers(const X&... x) const {
-    return with_all<widest_t<X...>>(
-        [](const auto&... y) { return std::array<double, count>{index_or_value(y)...}; }, x...);
+    return with_all<widest_t<X...>>([](const auto&... y) { return std::array<double, count>{index_or_value(y)...}; }, x...);
   }
+  /// The first argument outside its permitted range, or -1.
+  constexpr int first_outside(const double* x) const { return first_outside(x, std::make_index_sequence<count>{}); }
 
- private:
-  template <class K>
-  constexpr auto apply(const Struct<K>& s) const {
-    return detail::with_members<count>(s, [this](const auto&... x) { return evaluation<K>::run(*this, x...); });
-  }
+ protected:
   template <class T>
   static constexpr double index_or_value(const chosen<T>& c) { return c.index; }
   template <class T>
   static constexpr double index_or_value(const T& x) { return plain_value(x); }
 
+ private:
   template <class K, std::size_t I, class X>
   constexpr auto bind(const X& x) const {
     if constexpr (is_choice[I]) {
@@ -336,26 +244,18 @@ struct formula_t : Extras {
       return static_cast<K>(x);
     }
   }
-  template <class K, std::size_t I>
-  constexpr auto fallback() const {
-    return bind<K, I>(args[I].fallback);
-  }
   template <class K, class Fn, std::size_t... I, std::size_t... J, class... X>
-  constexpr auto fill(Fn fn, std::index_sequence<I...>, std::index_sequence<J...>, const X&... x) const {
-    return fn(bind<K, I>(x)..., fallback<K, sizeof...(I) + J>()...);
+  constexpr auto fill(const Fn& fn, std::index_sequence<I...>, std::index_sequence<J...>, const X&... x) const {
+    return fn(bind<K, I>(x)..., bind<K, sizeof...(I) + J>(args[sizeof...(I) + J].fallback)...);
   }
-  template <class K, std::size_t... I>
-  constexpr K indexed(const double* x, std::index_sequence<I...>) const {
-    return static_cast<K>(kernel(bind<K, I>(x[I])...));
+  template <class K, class Fn, class X, std::size_t... I>
+  constexpr auto from_array(const Fn& fn, const X* x, const double* plain, std::index_sequence<I...>) const {
+    return fn(element<K, I>(x, plain)...);
   }
-  template <class K, std::size_t... I>
-  constexpr K indexed_as(const K* x, const double* plain, std::index_sequence<I...>) const {
-    return static_cast<K>(kernel(bind_as<K, I>(x, plain)...));
-  }
-  template <class K, std::size_t I>
-  constexpr auto bind_as(const K* x, const double* plain) const {
+  template <class K, std::size_t I, class X>
+  constexpr auto element(const X* x, const double* plain) const {
     if constexpr (is_choice[I]) return chosen<K>{args[I].table, static_cast<int>(plain[I])};
-    else return x[I];
+    else return static_cast<K>(x[I]);
   }
   template <std::size_t... I>
   constexpr int first_outside(const double* x, std::index_sequence<I...>) const {  // unrolled, so that constant ranges fold
@@ -363,17 +263,122 @@ struct formula_t : Extras {
     (void)((args[I].permitted.contains(x[I]) || (outside = static_cast<int>(I), false)) && ...);
     return outside;
   }
-  template <std::size_t... I>
-  constexpr int first_broken(const double* x, std::index_sequence<I...>) const {
-    return Extras::broken(bind<double, I>(x[I])...);
+};
+
+/// A value, or the reason why there is none.
+struct attempt {
+  double value = no_number;
+  fault why{};
+  constexpr bool ok() const { return !why; }
+};
+
+template <class Kernel, class Extras, template <class> class Struct, bool... IsChoice>
+struct formula_t : described<IsChoice...>, Extras {
+  using base = described<IsChoice...>;
+  template <class T>
+  using arguments = Struct<T>;
+
+  Kernel kernel;
+
+  /// The kernel alone: no validation, no exception; nonsense in, nonsense or NaN out.
+  template <class... X>
+  constexpr auto unchecked(const X&... x) const {
+    using K = widest_t<X...>;
+    return static_cast<K>(this->template with_all<K>(kernel, x...));
   }
-  template <std::size_t... I>
-  constexpr remark first_doubt(const double* x, std::index_sequence<I...>) const {
-    for (std::size_t i = 0; i < count; ++i)
-      if (!args[i].table && !args[i].valid.contains(x[i]))
-        return {result.name, args[i].name, "outside the range in which the formula is known to hold", x[i], args[i].unit.symbol};
-    if (auto text = Extras::doubt(bind<double, I>(x[I])...); !text.empty()) return {result.name, {}, text, 0.0, {}};
-    return {};
+  /// Checked call: value, or an error that names argument, value, unit and permitted range.
+  template <class... X>
+    requires(!is_aggregate<Struct> && sizeof...(X) <= sizeof...(IsChoice))
+  constexpr auto operator()(const X&... x) const {
+    return evaluation<widest_t<X...>>::run(*this, x...);
+  }
+  constexpr double operator()(const Struct<double>& s) const
+    requires(is_aggregate<Struct>)
+  {
+    return apply<double>(s);
+  }
+  template <class T>
+    requires(is_aggregate<Struct>)
+  constexpr auto operator()(const Struct<T>& s) const {
+    return apply<T>(s);
+  }
+  /// Value or reason, without exceptions.
+  template <class... X>
+  attempt try_call(const X&... x) const {
+    const auto v = this->numbers(x...);
+    if (const fault why = check(v.data())) return {no_number, why};
+    const double y = value(v.data());
+    if (!is_finite(y)) return {no_number, {fault::what::no_result, -1}};
+    return {y, {}};
+  }
+
+  // ---- the same through an array of doubles (a choice is the index of its row): what the doors and lists use
+  constexpr double value(const double* x) const { return static_cast<double>(this->template with_numbers<double>(kernel, x)); }
+  template <class K>
+  constexpr K value_as(const K* x, const double* plain) const {
+    return static_cast<K>(this->template with_array<K>(kernel, x, plain));
+  }
+  /// First argument or relation that is not permitted.
+  constexpr fault check(const double* x) const {
+    const int outside = this->first_outside(x);
+    if (outside >= 0) [[unlikely]]
+      return {is_nan(x[outside]) ? fault::what::not_a_number : fault::what::out_of_range, outside};
+    const int broken = this->template with_numbers<double>([this](const auto&... y) { return this->broken(y...); }, x);
+    return broken < 0 ? fault{} : fault{fault::what::relation, broken};
+  }
+  /// All ranges and relations in the same pass, for the kinds whose comparison gives a truth value.
+  template <class... X>
+  constexpr bool holds(const X&... x) const {
+    const std::array<double, base::count> v{base::index_or_value(x)...};
+    return !check(v.data());
+  }
+  /// Evaluates with reasons: what failed inside, and what lies outside the range of validity.
+  traced trace(const double* x) const {
+    traced y = static_cast<traced>(this->template with_numbers<traced>(kernel, x));
+    for (std::size_t i = 0; i < base::count; ++i) {
+      const argument& a = this->args[i];
+      if (!a.table && !a.valid.contains(x[i])) {
+        y.doubt = {this->result.name, a.name, "outside the range in which the formula is known to hold", x[i], a.unit.symbol};
+        return y;
+      }
+    }
+    const auto text = this->template with_numbers<double>([this](const auto&... z) { return this->doubt(z...); }, x);
+    if (!text.empty()) y.doubt = {this->result.name, {}, text, 0.0, {}};
+    return y;
+  }
+  template <class... X>
+  constexpr void demand(const X&... x) const {
+    const auto v = this->numbers(x...);
+    if (const fault f = check(v.data())) [[unlikely]] refuse(f, v.data());
+  }
+  /// The sentence that belongs to the fault.
+  message refusal(fault f, const double* x) const {
+    message text(this->result.name);
+    if (f.kind == fault::what::relation) {
+      text += ": ";
+      text += Extras::text(f.index);
+      detail::add_numbers(text, this->args, x);
+    } else if (f.kind == fault::what::no_result) {
+      detail::add_no_result(text, this->args, x, trace(x).fault);
+    } else {
+      const auto& a = this->args[static_cast<std::size_t>(f.index)];
+      text += ": ";
+      text += a.name;
+      text += ": ";
+      detail::add_out_of_range(text, a, x[f.index]);
+    }
+    return text;
+  }
+  /// Throws the error that belongs to the fault.
+  [[noreturn]] void refuse(fault f, const double* x) const {
+    if (f.kind == fault::what::relation) throw relation_error(refusal(f, x));
+    throw range_error(refusal(f, x));
+  }
+
+ private:
+  template <class K>
+  constexpr auto apply(const Struct<K>& s) const {
+    return detail::with_members<base::count>(s, [this](const auto&... x) { return evaluation<K>::run(*this, x...); });
   }
 };
 
@@ -391,91 +396,79 @@ struct evaluation<double> {
 };
 
 namespace detail {
-/// Requirements, validity and remarks of a formula, folded into one base.
+template <class E>
+inline constexpr bool is_requirement = false;
+template <class P>
+inline constexpr bool is_requirement<requirement<P>> = true;
+template <class E>
+inline constexpr bool is_validity = false;
+template <class P>
+inline constexpr bool is_validity<validity<P>> = true;
+
+/// Requirements, validity and remarks of a formula, in one base.
 template <class... E>
-struct extras;
-template <>
-struct extras<> {
-  template <class Mask, class... X>
-  static constexpr Mask holds_all(const Mask& so_far, const X&...) { return so_far; }
-  template <class Mask, class... X>
-  static constexpr Mask valid_all(const Mask& so_far, const X&...) { return so_far; }
-  static constexpr bool restricts = false;  ///< there is a relation outside which the formula is doubtful
-  template <class... X>
-  static constexpr int broken(const X&...) { return -1; }
-  template <class... X>
-  static constexpr std::string_view doubt(const X&...) { return {}; }
-  static constexpr std::string_view text(int) { return {}; }
-  static constexpr remarks about() { return {}; }
-};
-template <class P, class... E>
-struct extras<requirement<P>, E...> {
-  requirement<P> first;
-  extras<E...> rest;
-  static constexpr bool restricts = extras<E...>::restricts;
+struct extras : E... {
   /// All relations as a mask, for the kinds whose comparison gives one.
   template <class Mask, class... X>
-  constexpr Mask holds_all(const Mask& so_far, const X&... x) const { return rest.holds_all(so_far & Mask(first.holds(x...)), x...); }
+  constexpr Mask holds_all(Mask so_far, const X&... x) const {
+    [[maybe_unused]] const auto narrow = [&]<class One>(const One& e) {
+      if constexpr (is_requirement<One>) so_far = so_far & Mask(e.holds(x...));
+    };
+    (narrow(static_cast<const E&>(*this)), ...);
+    return so_far;
+  }
+  /// All relations of validity as a mask.
   template <class Mask, class... X>
-  constexpr Mask valid_all(const Mask& so_far, const X&... x) const { return rest.valid_all(so_far, x...); }
+  constexpr Mask valid_all(Mask so_far, const X&... x) const {
+    [[maybe_unused]] const auto narrow = [&]<class One>(const One& e) {
+      if constexpr (is_validity<One>) so_far = so_far & Mask(e.holds(x...));
+    };
+    (narrow(static_cast<const E&>(*this)), ...);
+    return so_far;
+  }
+  static constexpr bool restricts = (is_validity<E> || ...);  ///< there is a relation outside which the formula is doubtful
+  /// The first relation that does not hold, or -1.
   template <class... X>
   constexpr int broken(const X&... x) const {
-    if (!first.holds(x...)) return 0;
-    const int r = rest.broken(x...);
-    return r < 0 ? -1 : r + 1;
+    int which = -1;
+    [[maybe_unused]] const auto breaks = [&]<class One>(const One& e) {
+      if constexpr (is_requirement<One>) return ++which, !e.holds(x...);
+      else return false;
+    };
+    return (breaks(static_cast<const E&>(*this)) || ...) ? which : -1;
   }
+  /// Why the result is in doubt, or "".
   template <class... X>
-  constexpr std::string_view doubt(const X&... x) const { return rest.doubt(x...); }
-  constexpr std::string_view text(int which) const { return which == 0 ? first.text : rest.text(which - 1); }
-  constexpr remarks about() const { return rest.about(); }
+  constexpr std::string_view doubt(const X&... x) const {
+    std::string_view text;
+    [[maybe_unused]] const auto doubtful = [&]<class One>(const One& e) {
+      if constexpr (is_validity<One>) return !e.holds(x...) && (text = e.text, true);
+      else return false;
+    };
+    (void)(doubtful(static_cast<const E&>(*this)) || ...);
+    return text;
+  }
+  /// The sentence of a relation, by its number.
+  constexpr std::string_view text(int which) const {
+    std::string_view found;
+    [[maybe_unused]] const auto look = [&]<class One>(const One& e) {
+      if constexpr (is_requirement<One>)
+        if (which-- == 0) found = e.text;
+    };
+    (look(static_cast<const E&>(*this)), ...);
+    return found;
+  }
+  constexpr remarks about() const {
+    if constexpr ((std::is_same_v<E, remarks> || ...)) return static_cast<const remarks&>(*this);
+    else return {};
+  }
 };
-template <class P, class... E>
-struct extras<validity<P>, E...> {
-  validity<P> first;
-  extras<E...> rest;
-  static constexpr bool restricts = true;
-  template <class Mask, class... X>
-  constexpr Mask holds_all(const Mask& so_far, const X&... x) const { return rest.holds_all(so_far, x...); }
-  template <class Mask, class... X>
-  constexpr Mask valid_all(const Mask& so_far, const X&... x) const { return rest.valid_all(so_far & Mask(first.holds(x...)), x...); }
-  template <class... X>
-  constexpr int broken(const X&... x) const { return rest.broken(x...); }
-  template <class... X>
-  constexpr std::string_view doubt(const X&... x) const { return first.holds(x...) ? rest.doubt(x...) : first.text; }
-  constexpr std::string_view text(int which) const { return rest.text(which); }
-  constexpr remarks about() const { return rest.about(); }
-};
-template <class... E>
-struct extras<remarks, E...> {
-  remarks first;
-  extras<E...> rest;
-  static constexpr bool restricts = extras<E...>::restricts;
-  template <class Mask, class... X>
-  constexpr Mask holds_all(const Mask& so_far, const X&... x) const { return rest.holds_all(so_far, x...); }
-  template <class Mask, class... X>
-  constexpr Mask valid_all(const Mask& so_far, const X&... x) const { return rest.valid_all(so_far, x...); }
-  template <class... X>
-  constexpr int broken(const X&... x) const { return rest.broken(x...); }
-  template <class... X>
-  constexpr std::string_view doubt(const X&... x) const { return rest.doubt(x...); }
-  constexpr std::string_view text(int which) const { return rest.text(which); }
-  constexpr remarks about() const { return first; }
-};
-template <class... E>
-constexpr extras<E...> chain_extras(const E&... e);
-template <>
-constexpr extras<> chain_extras() { return {}; }
-template <class F, class... E>
-constexpr extras<F, E...> chain_extras(const F& f, const E&... e) {
-  return {f, chain_extras<E...>(e...)};
-}
 }  // namespace detail
 
 /// Makes a formula: what it returns, its arguments, its source, its kernel, then relations, validity and remarks.
 template <template <class> class Struct, bool... C, class Kernel, class... E>
 constexpr auto formula(out result, const inputs<Struct, C...>& arguments, source from, Kernel kernel, const E&... e) {
-  return formula_t<Kernel, detail::extras<E...>, Struct, C...>(result, arguments, from, kernel,
-                                                               detail::chain_extras<E...>(e...));
+  return formula_t<Kernel, detail::extras<E...>, Struct, C...>{{result, arguments.list, from}, {e...}, kernel};
 }
 
 // ---------------------------------------------------------------------------------------------------------------------

@@ -3,8 +3,8 @@
 // Core: every subject uses it. Includes the standard library only.
 #pragma once
 #include <array>
-#include <span>
 #include <string_view>
+#include "view.hpp"
 
 namespace makegood {
 inline namespace v1 {
@@ -21,7 +21,7 @@ struct unit_t {
   std::array<signed char, 6> twice{};
   double scale = 1.0;        ///< size in coherent SI units
   bool celsius = false;      ///< a temperature counted from 0 °C (differences are kelvin)
-  std::span<const unit_slip> slips{};
+  view<unit_slip> slips{};
 
   constexpr bool same_as(const unit_t& other) const {
     const double ratio = scale / other.scale;
@@ -33,7 +33,7 @@ struct unit_t {
 namespace unit {
 namespace detail {
 constexpr unit_t si(std::string_view symbol, double m, double kg, double s, double a, double k, double scale,
-                    std::span<const unit_slip> slips = {}) {
+                    view<unit_slip> slips = {}) {
   return {symbol,
           {static_cast<signed char>(2 * m), static_cast<signed char>(2 * kg), static_cast<signed char>(2 * s),
            static_cast<signed char>(2 * a), static_cast<signed char>(2 * k), 0},

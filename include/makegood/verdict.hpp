@@ -490,7 +490,7 @@ template <class Value, class Limit, class Extras, template <class> class Struct,
 struct check_t {
   static constexpr std::size_t count = sizeof...(IsChoice);
   static constexpr std::array<bool, count> is_choice{IsChoice...};
-  static constexpr bool has_aggregate = !std::is_same_v<Struct<double>, no_aggregate<double>>;
+  static constexpr bool has_aggregate = is_aggregate<Struct>;
   static constexpr bool is_check = true;
   template <class T>
   using arguments = Struct<T>;
@@ -589,7 +589,7 @@ struct check_t {
     const choice_row row{"", "", {}, {}};
     const choice_table table{rule.columns, std::span<const choice_row>(&row, 1)};
     const band<probe> l = limits_of(in.data(), plain.data(), table, all);
-    return value_of(in.data(), plain.data(), all).doubt || l.lower.doubt || l.upper.doubt || detail::has_validity(args, extras);
+    return value_of(in.data(), plain.data(), all).doubt || l.lower.doubt || l.upper.doubt || detail::has_validity(args, Extras::restricts);
   }
   template <std::size_t... I>
   void evaluate(const double* x, const choice_table& r, check_info::evaluated& e, std::index_sequence<I...> all) const {
@@ -645,7 +645,7 @@ template <template <class> class Struct, bool... C, class Value, class Limit, cl
 constexpr auto check(out result, const inputs<Struct, C...>& arguments, rule_use rule, comparator compare, source from, Value value,
                      Limit limit, std::string_view caution, const E&... e) {
   using Extras = detail::extras<E...>;
-  return check_t<Value, Limit, Extras, Struct, C...>{result, arguments.list, rule, compare, from, caution, value, limit, detail::chain_extras<E...>(e...)};
+  return check_t<Value, Limit, Extras, Struct, C...>{result, arguments.list, rule, compare, from, caution, value, limit, {e...}};
 }
 
 }  // namespace v1

@@ -200,3 +200,34 @@ TEST_CASE("slips of unit are suggested") {
   CHECK(text_of([] { electrical::voltage_drop(44, 16, 150000); }).find("if it was in mm, write 150 m") != std::string::npos);
   CHECK(text_of([] { electrical::voltage_drop(44, 16, -999); }).find("missing value") != std::string::npos);
 }
+
+TEST_CASE("an error keeps its sentence while it is copied, and copying it throws nothing") {
+  static_assert(std::is_nothrow_copy_constructible_v<range_error> && std::is_nothrow_copy_assignable_v<range_error>);
+  error kept("before");
+  {
+    const range_error gone(std::string("length_m: ") + "-4 m is below 0 m");
+    const range_error copy = gone;
+    kept = copy;
+  }
+  CHECK(std::string(kept.what()) == "length_m: -4 m is below 0 m");
+  message one(std::string_view("a sentence"));
+  const message shared = one;
+  one += one;  // its own characters, while somebody else still reads them
+  CHECK(shared.view() == "a sentence");
+  CHECK(one.view() == "a sentencea sentence");
+  CHECK(std::string(one.c_str()) == one.view());
+  CHECK(message().empty());
+  CHECK(std::string(error("").what()).empty());
+}
+
+TEST_CASE("numbers as text") {
+  CHECK(number_text(-0.0) == "0");
+  CHECK(number_text(0.1) == "0.1");
+  CHECK(number_text(1e5) == "100000");
+  CHECK(number_text(-4e5, 3) == "-400000");
+  CHECK(number_text(1.0 / 3.0, 4) == "0.3333");
+  CHECK(number_text(1.5e-7) == "1.5e-07");
+  CHECK(number_text(1e12) == "1e+12");
+  CHECK(quantity_text(12.5, "m") == "12.5 m");
+  CHECK(quantity_text(0.8, "") == "0.8");
+}

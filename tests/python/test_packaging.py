@@ -110,6 +110,22 @@ def test_header_stays_light(header):
     assert not wrong, "brings in what its layer may not: " + "; ".join(wrong)
 
 
+# What formulas do without, so that they stay cheap to compile (figures.py measures it): dear standard headers, and ours above.
+DEAR = {
+    "algorithm", "cmath", "functional", "memory", "optional", "ranges", "span", "stdexcept", "string", "tuple", "variant", "vector",
+}
+ABOVE_FORMULAS = {f"makegood/{name}.hpp" for name in ("text", "measured", "reading", "rulebook", "verdict", "document", "scalar/symbol")}
+
+
+@pytest.mark.parametrize("header", [header for header in HEADERS if header.endswith("/formulas.hpp")])
+def test_formulas_need_no_more_than_formulas(header):
+    ours = {header}
+    wrong = [chain for name, chain in reach(header, ours) if name in DEAR]
+    assert not wrong, "brings in what formulas do without: " + "; ".join(wrong)
+    assert "makegood/formula.hpp" in ours
+    assert not ours & ABOVE_FORMULAS
+
+
 @pytest.mark.parametrize("library, folder", [("fmt", "fmt"), ("eigen", "Eigen")])
 def test_build_names_what_it_uses(library, folder):
     """A library that happens to be on this machine must not be used without CMakeLists.txt saying so, nor be asked

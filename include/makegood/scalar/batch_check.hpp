@@ -116,7 +116,7 @@ struct inner_call<MAKEGOOD_ISA_TAG::flagged<W>> {
           const MAKEGOOD_ISA_TAG::lanes_mask<W> everywhere(true);
           const auto ok = MAKEGOOD_ISA_TAG::permitted(f, everywhere, all, MAKEGOOD_ISA_TAG::plainly(y)...);
           const K inner = f.unchecked(y...);
-          const auto own = MAKEGOOD_ISA_TAG::doubted(f, static_cast<const typename F::extras_type&>(f), everywhere, all, MAKEGOOD_ISA_TAG::plainly(y)...);
+          const auto own = MAKEGOOD_ISA_TAG::doubted(f, f, everywhere, all, MAKEGOOD_ISA_TAG::plainly(y)...);
           return K(select(ok, inner.value, MAKEGOOD_ISA_TAG::lanes<W>(no_number)), inner.doubt | own);
         },
         x...);

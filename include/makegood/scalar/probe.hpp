@@ -55,11 +55,10 @@ constexpr double plain_value(const probe&) { return 0.0; }
 
 namespace detail {
 /// A range of validity that is narrower than what is permitted, or a relation of validity.
-template <class Extras>
-constexpr bool has_validity(std::span<const argument> args, const Extras&) {
+constexpr bool has_validity(std::span<const argument> args, bool relation) {
   for (const auto& a : args)
     if (!a.table && (a.valid.low > a.permitted.low || a.valid.high < a.permitted.high)) return true;
-  return Extras::restricts;
+  return relation;
 }
 }  // namespace detail
 
@@ -68,7 +67,7 @@ struct inner_call<probe> {
   template <class F, class... X>
   static constexpr probe run(const F& f, const X&... x) {
     probe r = f.template with_all<probe>([&f](const auto&... y) { return f.unchecked(y...); }, x...);
-    r.doubt = r.doubt || detail::has_validity(f.args, static_cast<const typename F::extras_type&>(f));
+    r.doubt = r.doubt || detail::has_validity(f.args, F::restricts);
     return r;
   }
 };
