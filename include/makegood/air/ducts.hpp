@@ -65,7 +65,7 @@ inline constexpr auto friction_factor_churchill = formula(
     in(arg{"reynolds", "Re", unit::one, between(1e-3, beyond_measure), "Reynolds number"}.usually(500, 1e6), detail::relative_roughness_arg),
     source{"Churchill 1977", "all regimes, as a Darcy factor"},
     [](auto reynolds, auto roughness) {
-      auto a = let("A", unit::one, power<16>(-2.457 * log(damped_pow(7.0 / reynolds, 0.9) + 0.27 * roughness)));
+      auto a = let("A", unit::one, power<16>(-(2.457 * log(damped_pow(7.0 / reynolds, 0.9) + 0.27 * roughness))));
       auto b = let("B", unit::one, power<16>(37530.0 / reynolds));
       return 8.0 * power<1, 12>(power<12>(8.0 / reynolds) + power<-3, 2>(a + b));
     },

@@ -102,14 +102,14 @@ inline constexpr auto dew_point = formula(
       // first guess: the Magnus forms over ice and over water, turned round
       auto ice_guess = ln_p - 6.415424;
       auto water_guess = ln_p - 6.415424;
-      auto frost = root<6>(
+      auto frost = root<4>(
           "T_d", unit::one, 273.15 + 272.62 * ice_guess / (22.46 - ice_guess),
           [&](const auto& x) {
             const auto [value, slope] = detail::log_saturation_ice(x, log(x));
             return std::pair(value - ln_p, slope);
           },
           ln_p);
-      auto dew = root<6>(
+      auto dew = root<4>(
           "T_d", unit::one, 273.15 + 243.12 * water_guess / (17.62 - water_guess),
           [&](const auto& x) {
             const auto [value, slope] = detail::log_saturation_water(x, log(x));

@@ -80,9 +80,10 @@ using register_loop = bool (*)(const char* const* from, const std::ptrdiff_t* st
 
 /// Any strided arrays (steps in bytes) brought into groups of W elements. What is not contiguous is copied block by block.
 /// NaN in gives NaN out; what is refused gives NaN. Returns the first element refused, or -1.
-template <std::size_t Count, int W>
+template <std::size_t Count, class K>
 std::ptrdiff_t over_arrays(register_loop loop, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
   constexpr std::ptrdiff_t size = sizeof(double), whole = 1024, copied = 128;
+  constexpr int W = K::width;
   static_assert(whole % W == 0 && copied % W == 0);
   alignas(64) double same[Count][W], copy[Count + 1][copied];
   const auto element = [](const char* p) MAKEGOOD_LAMBDA_INLINE {
@@ -119,14 +120,18 @@ std::ptrdiff_t over_arrays(register_loop loop, char** data, const std::ptrdiff_t
     char* const to = direct ? data[Count] + k * size : reinterpret_cast<char*>(copy[Count]);
     const bool all_there = loop(from, step, to, (m + W - 1) / W);
     if (!all_there && !nan_for_errors && refused < 0)
-      for (std::ptrdiff_t i = 0; i < m && refused < 0; ++i) {
-        const double y = element(to + i * size);
-        bool bad = y != y;
+      for (std::ptrdiff_t g = 0; g * W < m && refused < 0; ++g) {  // no result although everything was measured
+        const K y = K::load(reinterpret_cast<const double*>(to) + g * W);
+        typename K::mask bad = y != y;
         for (std::size_t a = 0; a < Count; ++a) {
-          const double x = element(from[a] + (step[a] == 0 ? 0 : i * size));
-          bad = bad && x == x;
+          const K x = K::load(reinterpret_cast<const double*>(from[a] + g * step[a]));
+          bad = bad & (x == x);
         }
-        if (bad) refused = k + i;
+        if (any(bad)) {
+          double which[W];
+          select(bad, K(1.0), K(0.0)).store(which);
+          for (int i = W - 1; i >= 0; --i) refused = which[i] != 0.0 ? k + g * W + i : refused;
+        }
       }
     if (!direct)
       for (std::ptrdiff_t i = 0; i < m; ++i) __builtin_memcpy(data[Count] + (k + i) * steps[Count], &copy[Count][i], size);
@@ -142,7 +147,7 @@ struct batch {
   using K = twin<lanes<>>;
 
   static std::ptrdiff_t run(const void*, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, bool nan_for_errors) {
-    return over_arrays<F::count, K::width>(&loop, data, steps, n, nan_for_errors);
+    return over_arrays<F::count, K>(&loop, data, steps, n, nan_for_errors);
   }
 
  private:
@@ -164,14 +169,18 @@ struct batch {
   }
   template <std::size_t I>
   MAKEGOOD_INLINE static auto bound(const K* x) {
-    if constexpr (F::is_choice[I]) return chosen<K>{Item.args[I].table, select(x[I] == x[I], x[I], K(0.0))};  // not measured: any row
+    if constexpr (F::is_choice[I]) return chosen<K>{Item.args[I].table, x[I]};
     else return x[I];
   }
   template <std::size_t... I>
-  MAKEGOOD_INLINE static K evaluate(const K* x, typename K::mask& there, std::index_sequence<I...> all_args) {
+  MAKEGOOD_INLINE static K evaluate(const K* given, typename K::mask& there, std::index_sequence<I...>) {
     typename K::mask ok(true);
-    ((ok = F::is_choice[I] ? ok & (x[I] == x[I]) : ok), ...);
-    ok = permitted(Item, ok, all_args, bound<I>(x)...);
+    ((ok = ok & (F::is_choice[I] ? given[I] == given[I] : contained(Item.args[I].permitted, given[I]))), ...);
+    K x[] = {given[I]...};
+    // What was not measured or is not permitted gives way to usual numbers: no row beyond a table, and no lane for which the
+    // mathematics would leave its short path.
+    if (any(!ok)) [[unlikely]] ((x[I] = select(ok, x[I], K(F::is_choice[I] ? 0.0 : Item.args[I].usual.high))), ...);
+    ok = Item.holds_all(ok, bound<I>(x)...);
     const K y = static_cast<K>(Item.kernel(bound<I>(x)...));
     ok = ok & (fabs(y) < K(vector_math::infinity));
     there = there & ok;
