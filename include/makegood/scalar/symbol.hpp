@@ -208,6 +208,7 @@ class leaves {
     index_.emplace_back(&unknown, static_cast<std::size_t>(&r - all_.data()));
   }
   int digits(const node& n) { return digits_above_noise(n, of(n).digits); }
+  std::vector<leaf_shown>& all() { return all_; }
   double value(const node& n) { return is_noise(n) ? 0.0 : notation::rounded(n.value, digits(n)); }
 
  private:
@@ -580,12 +581,12 @@ namespace detail {
 /// Finds the lines of a working and writes them, each after the lines it needs: the order does not depend on the compiler.
 class step_writer {
  public:
-  explicit step_writer(std::span<const argument> args, bool all_branches) : all_(all_branches) {
+  step_writer(std::span<const argument> args, bool all_branches) : all_(all_branches) {
     for (const auto& a : args) leaves_.reserve(a.symbol);
   }
-  /// A result to be written, under its symbol. A number among the symbols of the lines is named once the outermost has its name.
+  /// A result to be written, under its symbol.
   void add(const handle& n, std::string_view symbol_, const unit_t& u) {
-    if (std::string_view(symbol_).find(' ') == std::string_view::npos) leaves_.reserve(symbol_);
+    leaves_.reserve(symbol_);
     name(*n);
     gather(*n);
     lines_.push_back({nullptr, n.get(), std::string(symbol_), u.symbol, {}, nullptr});
@@ -681,25 +682,49 @@ class step_writer {
     if (is_noise(result)) return v1::fabs(again) <= 4.0 * result.noise;
     return notation::decimal_of(again, digits) == notation::decimal_of(result.value, digits);
   }
-  bool finer(const node& n) {
+  /// The numbers that are put into a line; not those of its conditions.
+  void put_in(const node& n, std::vector<const node*>& list) {
+    if (n.kind == node::op::unknown) return;
     if (n.leaf()) {
-      if (n.kind == node::op::unknown || !is_finite(n.value)) return false;
-      leaf_shown& shown = leaves_.of(n);
-      if (shown.digits >= leaves::all_digits || static_cast<int>(notation::decimal_of(n.value, 0).digits.size()) <= shown.digits) return false;
-      ++shown.digits;
-      return true;
+      seen(list, leaves_.of(n).is);
+    } else if (n.kind == node::op::branch) {
+      put_in(n.taken(), list);
+    } else {
+      for (const auto& kid : n.kids) put_in(*kid, list);
     }
+  }
+  /// One digit more for every number of a line that has more; false where none has.
+  bool finer(const line& l) {
+    std::vector<const node*> numbers;
+    put_in(*l.body, numbers);
     bool any = false;
-    parts(n, [&](const node& part) { any = finer(part) || any; });
+    for (const node* n : numbers) {
+      leaf_shown& shown = leaves_.of(*n);
+      if (!is_finite(n->value) || shown.digits >= leaves::all_digits) continue;
+      if (static_cast<int>(notation::decimal_of(n->value, 0).digits.size()) <= shown.digits) continue;
+      ++shown.digits;
+      any = true;
+    }
     return any;
   }
-  /// Guard digits, until every line is right.
+  bool all_right() {
+    for (const line& l : lines_)
+      if (!right(l)) return false;
+    return true;
+  }
+  /// Guard digits, from the results back to what they are made of, until every line is right; then fewer again where some are too many.
   void refine() {
-    bool changed = true;
-    while (changed) {
-      changed = false;
-      for (const line& l : lines_)
-        if (!right(l)) changed = finer(*l.body) || changed;
+    for (int pass = 0; pass < 8 && !all_right(); ++pass)
+      for (std::size_t i = lines_.size(); i-- > 0;)
+        while (!right(lines_[i]) && finer(lines_[i])) {}
+    if (!all_right()) return;
+    for (leaf_shown& shown : leaves_.all()) {
+      while (shown.digits > leaves::result_digits) {
+        --shown.digits;
+        if (all_right()) continue;
+        ++shown.digits;
+        break;
+      }
     }
   }
 
