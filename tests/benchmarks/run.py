@@ -17,6 +17,7 @@ from __future__ import annotations
 import argparse
 import ctypes
 import os
+import platform
 import sys
 from dataclasses import dataclass
 from typing import Any, Callable
@@ -129,12 +130,19 @@ def part_lengths(run: Run) -> None:
 # ------------------------------------------------------------------------------------------------------------- limits
 
 
+def limits_library() -> Any:
+    from measuring import compiled
+
+    wide = ["-mprefer-vector-width=512"] if platform.machine() in ("x86_64", "AMD64") else []
+    return compiled("limits.cpp", "-O3", *wide)
+
+
 def part_limits(run: Run) -> None:
     import arrays
     import numpy as np
     from measuring import compiled, medians, pointer
 
-    machine, kernels = compiled("limits.cpp", "-O3"), compiled("counts.cpp", "-O1")
+    machine, kernels = limits_library(), compiled("counts.cpp", "-O1")
     if machine is None or kernels is None:
         print("  no C++ compiler here: not measured")
         return
@@ -179,11 +187,11 @@ def part_limits(run: Run) -> None:
 
 def part_memory(run: Run) -> None:
     import numpy as np
-    from measuring import compiled, medians, pointer
+    from measuring import medians, pointer
 
     import makegood as mg
 
-    machine = compiled("limits.cpp", "-O3")
+    machine = limits_library()
     if machine is None:
         print("  no C++ compiler here: not measured")
         return
