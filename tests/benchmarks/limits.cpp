@@ -8,7 +8,7 @@
 
 #if defined(__x86_64__)
 #define FOR(set) __attribute__((target(set), noinline))
-#define WIDE FOR("avx512f,avx512dq,avx512vl,prefer-vector-width=512")
+#define WIDE FOR("avx512f,avx512dq,avx512vl")
 #define MIDDLE FOR("avx2")
 #else
 #define FOR(set) __attribute__((noinline))

@@ -2,8 +2,8 @@
 """All benchmarks in one run, as ratios: python tests/benchmarks/run.py [--quick] [--only arrays,calls] [--picture speed.png]
 
 With makegood importable (PYTHONPATH=build/dev/python). Everything that is compared runs in this process, in turns in an order drawn
-anew each round, and the medians are compared; so that noise of the machine falls on both sides of a ratio. Sections: arrays,
-lengths, limits, memory, calls, errors, imports, checks, compile, ledger.
+anew each round, by the processor's time of the process, and the medians are compared; so that noise of the machine falls on both sides
+of a ratio. Sections: arrays, lengths, limits, memory, calls, errors, imports, checks, compile, ledger.
 
 numba, numexpr and matplotlib (pip install numba numexpr matplotlib, or makegood[bench]) and a C++ compiler are used where they are
 there. What is missing is printed as such, and its gate as not measured. Exit status: 1 if a gate is missed, else 0.
@@ -17,6 +17,7 @@ from __future__ import annotations
 import argparse
 import ctypes
 import os
+import platform
 import sys
 from dataclasses import dataclass
 from typing import Any, Callable
@@ -116,8 +117,10 @@ def part_lengths(run: Run) -> None:
     from measuring import geometric_mean
 
     only = ("NumPy", "numba fastmath")
-    for n in (4096, 65536):
-        found = {name: measured_formula(run, name, n if not run.quick else n // 8, only) for name in arrays.SCALARS}
+    for n in (1, 4096, 65536):
+        found = {name: measured_formula(run, name, n if not run.quick else max(1, n // 8), only) for name in arrays.SCALARS}
+        if n == 1:
+            print(f"  a call with arrays of 1: {geometric_mean([t['ours'] for t in found.values()]) / 1e3:.2f} µs")
         for who in only:
             ratios = [t[who] / t["ours"] for t in found.values() if who in t]
             text = f"{geometric_mean(ratios):5.2f} (least {min(ratios):.2f})" if ratios else "not installed"
@@ -127,12 +130,19 @@ def part_lengths(run: Run) -> None:
 # ------------------------------------------------------------------------------------------------------------- limits
 
 
+def limits_library() -> Any:
+    from measuring import compiled
+
+    wide = ["-mprefer-vector-width=512"] if platform.machine() in ("x86_64", "AMD64") else []
+    return compiled("limits.cpp", "-O3", *wide)
+
+
 def part_limits(run: Run) -> None:
     import arrays
     import numpy as np
     from measuring import compiled, medians, pointer
 
-    machine, kernels = compiled("limits.cpp", "-O3"), compiled("counts.cpp", "-O1")
+    machine, kernels = limits_library(), compiled("counts.cpp", "-O1")
     if machine is None or kernels is None:
         print("  no C++ compiler here: not measured")
         return
@@ -177,11 +187,11 @@ def part_limits(run: Run) -> None:
 
 def part_memory(run: Run) -> None:
     import numpy as np
-    from measuring import compiled, medians, pointer
+    from measuring import medians, pointer
 
     import makegood as mg
 
-    machine = compiled("limits.cpp", "-O3")
+    machine = limits_library()
     if machine is None:
         print("  no C++ compiler here: not measured")
         return
@@ -277,7 +287,7 @@ PARTS: dict[str, tuple[str, Callable[[Run], None]]] = {
     "calls": ("A call from Python, the empty loop taken off", part_calls),
     "errors": ("An error from Python", part_errors),
     "checks": ("A check from Python", part_checks),
-    "imports": ("Import, each in a new process", part_imports),
+    "imports": ("Import, each in a new process, time of the processor", part_imports),
     "compile": ("Compiling one unit, CPU time", part_compile),
     "ledger": ("Ledger", part_ledger),
 }
