@@ -133,7 +133,7 @@ void register_formula(const Item& item, const std::vector<std::vector<double>>& 
     state.SetItemsProcessed(static_cast<std::int64_t>(state.iterations()));
   });
   for (const auto set : instruction_sets()) {
-    const auto batch = batch_of(entry_of(item), set);
+    const auto batch = with_instruction_set(entry_of(item), set).formula.batch;
     const auto pass = [batch, &item](const std::vector<std::vector<double>>& given, std::vector<double>& y) {
       char* data[] = {const_cast<char*>(reinterpret_cast<const char*>(given[I].data()))..., reinterpret_cast<char*>(y.data())};
       const std::ptrdiff_t steps[] = {(static_cast<void>(I), std::ptrdiff_t{sizeof(double)})..., sizeof(double)};

@@ -267,10 +267,11 @@ MAKEGOOD_INLINE pair<V> long_log(const split<V>& a) {
   const V s = f * v;
   const V s_hi = upper_half(s), g_hi = upper_half(g);
   const V s_lo = v * ((f - s_hi * g_hi) - s_hi * (f - (g_hi - V(2.0))));
-  const V z = s * s, z_hi = s_hi * s_hi;
+  const V z_hi = s_hi * s_hi, z_lo = s_lo * (s_hi + s);
+  const V z = z_hi + z_lo;  // s * s would carry the rounding of s, twice, into every digit of the rest
   // make_vector_math.py: "logarithm, long"
   const V rest = z * z * polynomial(z, 0.6, 0.4285714285714405, 0.3333333333248383, 0.272727275030892,
-                                    0.2307689244377764, 0.20002207040771278, 0.17559354509229733, 0.17584767935878914) + s_lo * (s_hi + s);
+                                    0.2307689244377764, 0.20002207040771278, 0.17559354509229733, 0.17584767935878914) + z_lo;
   const V t_hi = upper_half(V(3.0) + (z_hi + rest));
   const V t_lo = rest - ((t_hi - V(3.0)) - z_hi);
   const V u = s_hi * t_hi, w = s_lo * t_hi + t_lo * s;
