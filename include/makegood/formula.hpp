@@ -524,15 +524,15 @@ constexpr T root(std::string_view, const unit_t&, const Start& start, const R& r
   return x;
 }
 // Conversions of unit, by name, so that the working carries dimensions.
-template <class T> constexpr T milli(const T& x) { return x / 1000.0; }
-template <class T> constexpr T micro(const T& x) { return x / 1e6; }
+template <class T> constexpr T milli(const T& x) { return divided_by(x, 1000.0); }
+template <class T> constexpr T micro(const T& x) { return divided_by(x, 1e6); }
 template <class T> constexpr T kilo(const T& x) { return x * 1000.0; }
 template <class T> constexpr T mega(const T& x) { return x * 1e6; }
-template <class T> constexpr T percent(const T& x) { return x / 100.0; }         ///< per cent to a ratio
+template <class T> constexpr T percent(const T& x) { return divided_by(x, 100.0); }         ///< per cent to a ratio
 template <class T> constexpr T in_percent(const T& x) { return x * 100.0; }      ///< a ratio to per cent
 template <class T> constexpr T in_milli(const T& x) { return x * 1000.0; }       ///< m to mm, m³ to l, V to mV
 template <class T> constexpr T in_micro(const T& x) { return x * 1e6; }          ///< m² to mm²
-template <class T> constexpr T hourly(const T& x) { return x / 3600.0; }         ///< 1/h to 1/s
+template <class T> constexpr T hourly(const T& x) { return divided_by(x, 3600.0); }         ///< 1/h to 1/s
 template <class T> constexpr T in_hourly(const T& x) { return x * 3600.0; }      ///< 1/s to 1/h
 template <class T> constexpr T kelvin(const T& t) { return t + 273.15; }         ///< °C to K
 template <class T> constexpr T celsius(const T& t) { return t - 273.15; }        ///< K to °C

@@ -47,6 +47,14 @@ inline double fabs(double x) { return __builtin_fabs(x); }
 /// The branch of a formula: both sides are evaluated, one is taken.
 constexpr double select(bool condition, double yes, double no) { return condition ? yes : no; }
 
+/// x / c for a whole number c, at the cost of products: the conversions of units use it.
+template <class T>
+MAKEGOOD_INLINE constexpr T divided_by(const T& x, double c) {
+  if constexpr (requires { typename MAKEGOOD_ISA_TAG::vector_math::kind<T>::bits; }) {
+    if (!__builtin_is_constant_evaluated()) return MAKEGOOD_ISA_TAG::vector_math::divided(x, c, 1.0 / c);
+  }
+  return x / c;
+}
 template <class T>
 constexpr T square(const T& x) {
   return x * x;

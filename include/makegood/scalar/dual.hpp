@@ -48,6 +48,7 @@ struct dual {
     const V q = a.value / b.value;
     return chain(q, 1.0 / b.value, a, -q / b.value, b);
   }
+  friend constexpr dual divided_by(const dual& x, double c) { return chain(divided_by(x.value, c), V(1.0 / c), x); }
   friend constexpr auto operator<(const dual& a, const dual& b) { return a.value < b.value; }
   friend constexpr auto operator<=(const dual& a, const dual& b) { return a.value <= b.value; }
   friend constexpr auto operator>(const dual& a, const dual& b) { return a.value > b.value; }

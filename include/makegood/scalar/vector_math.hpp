@@ -139,6 +139,16 @@ MAKEGOOD_INLINE pair<V> quotient(const pair<V>& a, const pair<V>& b) {
   return {q, (((a.hi - p.hi) - p.lo) + a.lo - q * b.lo) / b.hi};
 }
 
+/// x / c for a whole number c of at most 26 significant bits, correctly rounded like the division, without one: the remainder of a first
+/// guess is exact, and no quotient by so short a number lies near the middle of two doubles. (Below the normal numbers, to one place.)
+template <class V>
+MAKEGOOD_INLINE V divided(const V& x, double c, double by_c) {
+  const V q = x * V(by_c);
+  const V q_hi = upper_half(q);
+  const V left = (x - q_hi * V(c)) - (q - q_hi) * V(c);
+  return pick(magnitude_of(x) < V(infinity), q + left * V(by_c), q);
+}
+
 // ---- logarithms --------------------------------------------------------------------------------------------------------
 // ln 2 as a sum: the first part has 32 bits, so that k * ln2_hi is exact.
 inline constexpr double ln2_hi = 0x1.62e42fee00000p-1;
