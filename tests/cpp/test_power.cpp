@@ -116,9 +116,9 @@ TEST_CASE("powers: the ends of the numbers") {
 
 TEST_CASE("powers: as the working prints them, with their units") {
   const auto x = symbol::input(16.0, arg{"x", "x", unit::square_metre, positive, "an area"});
-  const auto text = [](const symbol& s) { return makegood::detail::expression(s.tree(), false); };
+  const auto text = [](const symbol& s) { return makegood::detail::plain_expression(s.tree()); };
   const auto in = [](const symbol& s) { return s.tree()->of; };
-  CHECK(text(power<16>(x)) == "x^16");
+  CHECK(text(power<16>(x)) == "x¹⁶");
   CHECK(text(power<3>(x)) == "x³");
   CHECK(text(power<1, 12>(x / x)) == "(x / x)^(1/12)");
   CHECK(text(power<5, 8>(x)) == "x^0.625");
