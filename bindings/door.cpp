@@ -3,6 +3,7 @@
 // Everything else (arrays, Measured, readings) goes to makegood._slow, which knows NumPy; a ufunc is made on first use.
 #include "door.hpp"
 #include <structmember.h>
+#include <algorithm>
 #include <cfenv>
 #include <new>
 #define PY_ARRAY_UNIQUE_SYMBOL makegood_array_api
@@ -34,6 +35,7 @@ struct door {
   loop_data loops[2];
   const argument* args;
   std::size_t count;
+  bool has_words;         // a word is among the arguments
   double (*checked)(const double*);
 };
 
@@ -49,9 +51,19 @@ PyObject* slow_function(const char* name) {
 }
 
 PyObject* raise_fault(const door* d, fault why, const double* x) {
-  const std::string text = d->what->formula.refusal(d->what->formula.self, why, x);
-  PyErr_SetString(why.kind == fault::what::relation ? the_errors.relation : the_errors.range, text.c_str());
+  const message text = d->what->formula.refusal(d->what->formula.self, why, x);
+  if (PyObject* words = PyUnicode_DecodeUTF8(text.c_str(), static_cast<Py_ssize_t>(text.view().size()), nullptr)) {
+    PyErr_SetObject(why.kind == fault::what::relation ? the_errors.relation : the_errors.range, words);
+    Py_DECREF(words);
+  }
   return nullptr;
+}
+
+/// What is wrong with arguments that have no result.
+PyObject* raise_refused(const door* d, const double* x) {
+  const auto& info = d->what->formula;
+  const fault bad = info.check(info.self, x);
+  return raise_fault(d, bad ? bad : fault{fault::what::no_result, -1}, x);
 }
 
 enum class taken { number, other, refused };
@@ -196,12 +208,30 @@ PyObject* call_other(door* d, PyObject* const* args, std::size_t nargsf, PyObjec
   return result || PyErr_Occurred() ? result : call_slow(d, args, nargsf, kwnames);
 }
 
+/// Exactly as many floats as there are arguments, keywords in the order of the descriptor: the usual call.
+inline bool take_floats(const door* d, PyObject* const* args, std::size_t n, PyObject* kwnames, double* x) {
+  const std::size_t named = kwnames ? static_cast<std::size_t>(PyTuple_GET_SIZE(kwnames)) : 0;
+  if (n + named != d->count || d->has_words) return false;
+  for (std::size_t j = 0; j < named; ++j)
+    if (PyTuple_GET_ITEM(kwnames, static_cast<Py_ssize_t>(j)) != PyTuple_GET_ITEM(d->names, static_cast<Py_ssize_t>(n + j))) return false;
+  for (std::size_t i = 0; i < d->count; ++i) {
+    if (!PyFloat_CheckExact(args[i])) return false;
+    x[i] = PyFloat_AS_DOUBLE(args[i]);
+  }
+  return true;
+}
+
 PyObject* call(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObject* kwnames) {
   auto* d = reinterpret_cast<door*>(self);
   if (!d->checked) return call_slow(d, args, nargsf, kwnames);
   const std::size_t count = d->count;
   const auto n = static_cast<std::size_t>(PyVectorcall_NARGS(nargsf));
   double x[most_arguments];
+  if (take_floats(d, args, n, kwnames, x)) [[likely]] {
+    const double y = d->checked(x);
+    if (is_finite(y)) [[likely]] return PyFloat_FromDouble(y);
+    return raise_refused(d, x);
+  }
   unsigned set = 0;
   if (n > count) {
     PyErr_Format(PyExc_TypeError, "%s() takes at most %zu arguments (%zu given)", std::string(d->what->name()).c_str(), count, n);
@@ -243,9 +273,7 @@ PyObject* call(PyObject* self, PyObject* const* args, std::size_t nargsf, PyObje
   }
   const double y = d->checked(x);
   if (is_finite(y)) [[likely]] return PyFloat_FromDouble(y);
-  const auto& info = d->what->formula;
-  const fault bad = info.check(info.self, x);
-  return raise_fault(d, bad ? bad : fault{fault::what::no_result, -1}, x);
+  return raise_refused(d, x);
 }
 
 /// Runs C++ that may throw, and turns what it throws into a Python error.
@@ -347,7 +375,7 @@ void loop(char** data, const npy_intp* dimensions, const npy_intp* steps, void* 
         x.push_back(*reinterpret_cast<const double*>(data[a] + refused * steps[a]));
       fault why = info.check(info.self, x.data());
       if (!why) why = {fault::what::no_result, -1};
-      std::string text = info.refusal(info.self, why, x.data());
+      std::string text(info.refusal(info.self, why, x.data()));
       text += " (element " + std::to_string(refused) + " of the part of the array in hand; errors=\"nan\" gives NaN instead)";
       PyErr_SetString(why.kind == fault::what::relation ? the_errors.relation : the_errors.range, text.c_str());
     }
@@ -483,7 +511,7 @@ std::vector<double> plain_numbers(PyObject* list) {
 }
 void demand(const formula_info& f, const std::vector<double>& x) {
   if (const fault bad = f.check(f.self, x.data())) {
-    const std::string text = f.refusal(f.self, bad, x.data());
+    const message text = f.refusal(f.self, bad, x.data());
     if (bad.kind == fault::what::relation) throw relation_error(text);
     throw range_error(text);
   }
@@ -757,6 +785,7 @@ void add_doors(py::module_& m) {
     d->ufuncs[0] = d->ufuncs[1] = nullptr;
     d->args = e.args().data();
     d->count = e.args().size();
+    d->has_words = std::any_of(e.args().begin(), e.args().end(), [](const argument& a) { return a.table != nullptr; });
     d->checked = e.formula.checked;  // none for a check or a model
     const std::size_t n = e.is == entry::what::model ? e.model.args.size() : e.args().size();
     d->names = PyTuple_New(static_cast<Py_ssize_t>(n));

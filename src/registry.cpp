@@ -215,7 +215,7 @@ document::value invoke(const entry& e, const document::object& inputs) {
       }
     }
     const auto refuse = [&](fault why) {
-      const std::string text = e.formula.refusal(e.formula.self, why, x.data());
+      const message text = e.formula.refusal(e.formula.self, why, x.data());
       if (why.kind == fault::what::relation) throw relation_error(text);
       throw range_error(text);
     };

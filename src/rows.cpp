@@ -290,7 +290,7 @@ void slopes_rows(const entry& e, std::span<const std::span<const double>> argume
     for (std::size_t i = 0; i < n; ++i) at[i] = x[i][wide[i] ? bad : 0];
     fault why = f.check(f.self, at.data());
     if (!why) why = {fault::what::no_result, -1};
-    const std::string text = f.refusal(f.self, why, at.data()) + " (row " + std::to_string(bad) + "; errors=\"nan\" gives NaN instead)";
+    const std::string text = std::string(f.refusal(f.self, why, at.data())) + " (row " + std::to_string(bad) + "; errors=\"nan\" gives NaN instead)";
     if (why.kind == fault::what::relation) throw relation_error(text);
     throw range_error(text);
   }

@@ -27,7 +27,7 @@ struct formula_info {
   /// Ranges, relations and value in one: NaN where something is refused (then `check` says what).
   double (*checked)(const double*) = nullptr;
   fault (*check)(const void*, const double*) = nullptr;
-  std::string (*refusal)(const void*, fault, const double*) = nullptr;
+  message (*refusal)(const void*, fault, const double*) = nullptr;
   double (*gradient)(const void*, const double*, double*) = nullptr;
   working (*work)(const void*, const double*) = nullptr;
   equation_text (*equation)(const void*) = nullptr;
@@ -98,7 +98,7 @@ formula_info describe_formula() {
   };
   i.value = [](const void* s, const double* x) { return static_cast<const F*>(s)->value(x); };
   i.check = [](const void* s, const double* x) { return static_cast<const F*>(s)->check(x); };
-  i.refusal = [](const void* s, fault why, const double* x) { return std::string(static_cast<const F*>(s)->refusal(why, x)); };
+  i.refusal = [](const void* s, fault why, const double* x) { return static_cast<const F*>(s)->refusal(why, x); };
   i.gradient = [](const void* s, const double* x, double* c) { return gradient(*static_cast<const F*>(s), x, c); };
   i.work = [](const void* s, const double* x) { return v1::work(*static_cast<const F*>(s), x); };
   i.equation = [](const void* s) { return v1::equation(*static_cast<const F*>(s)); };

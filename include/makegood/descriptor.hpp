@@ -16,7 +16,7 @@ inline namespace v1 {
 struct range {
   double low, high;
   bool low_open = false, high_open = false;
-  constexpr bool contains(double x) const {
+  MAKEGOOD_INLINE constexpr bool contains(double x) const {
     return !is_nan(x) && (low_open ? x > low : x >= low) && (high_open ? x < high : x <= high);
   }
 };

@@ -34,7 +34,7 @@ class message {
     const std::size_t size = chars_ ? chars_->size : 0;
     if (!chars_ || size + text.size() > chars_->room || __atomic_load_n(&chars_->owners, __ATOMIC_ACQUIRE) > 1) {
       message larger;
-      larger.chars_ = made(2 * (size + text.size()));
+      larger.chars_ = made(size + text.size() < 96 ? 192 : 2 * (size + text.size()));  // most sentences are put together in one block
       larger.put(view());
       larger.put(text);
       *this = std::move(larger);

@@ -184,6 +184,7 @@ struct evaluation {
 };
 
 /// What a formula says of itself, and its arguments as a kind of number: all that does not depend on the kernel.
+/// What only hands arguments on is always inlined: a range that is a constant folds, and a relation shares work with the kernel.
 template <bool... IsChoice>
 struct described {
   static constexpr std::size_t count = sizeof...(IsChoice);
@@ -200,17 +201,17 @@ struct described {
   }
   /// Calls fn with every argument as kind K, defaults filled in, words looked up.
   template <class K, class Fn, class... X>
-  constexpr auto with_all(const Fn& fn, const X&... x) const {
+  MAKEGOOD_INLINE constexpr auto with_all(const Fn& fn, const X&... x) const {
     return fill<K>(fn, std::index_sequence_for<X...>{}, std::make_index_sequence<count - sizeof...(X)>{}, x...);
   }
   /// The same from an array of doubles (a choice is the index of its row).
   template <class K, class Fn>
-  constexpr auto with_numbers(const Fn& fn, const double* x) const {
+  MAKEGOOD_INLINE constexpr auto with_numbers(const Fn& fn, const double* x) const {
     return from_array<K>(fn, x, x, std::make_index_sequence<count>{});
   }
   /// The same from an array of kind K; the choices stand in `plain`.
   template <class K, class Fn>
-  constexpr auto with_array(const Fn& fn, const K* x, const double* plain) const {
+  MAKEGOOD_INLINE constexpr auto with_array(const Fn& fn, const K* x, const double* plain) const {
     return from_array<K>(fn, x, plain, std::make_index_sequence<count>{});
   }
   /// The arguments as plain doubles.
@@ -229,7 +230,7 @@ struct described {
 
  private:
   template <class K, std::size_t I, class X>
-  constexpr auto bind(const X& x) const {
+  MAKEGOOD_INLINE constexpr auto bind(const X& x) const {
     if constexpr (is_choice[I]) {
       if constexpr (std::is_convertible_v<X, std::string_view>) {
         const int index = args[I].table->find(std::string_view(x));
@@ -245,15 +246,15 @@ struct described {
     }
   }
   template <class K, class Fn, std::size_t... I, std::size_t... J, class... X>
-  constexpr auto fill(const Fn& fn, std::index_sequence<I...>, std::index_sequence<J...>, const X&... x) const {
+  MAKEGOOD_INLINE constexpr auto fill(const Fn& fn, std::index_sequence<I...>, std::index_sequence<J...>, const X&... x) const {
     return fn(bind<K, I>(x)..., bind<K, sizeof...(I) + J>(args[sizeof...(I) + J].fallback)...);
   }
   template <class K, class Fn, class X, std::size_t... I>
-  constexpr auto from_array(const Fn& fn, const X* x, const double* plain, std::index_sequence<I...>) const {
+  MAKEGOOD_INLINE constexpr auto from_array(const Fn& fn, const X* x, const double* plain, std::index_sequence<I...>) const {
     return fn(element<K, I>(x, plain)...);
   }
   template <class K, std::size_t I, class X>
-  constexpr auto element(const X* x, const double* plain) const {
+  MAKEGOOD_INLINE constexpr auto element(const X* x, const double* plain) const {
     if constexpr (is_choice[I]) return chosen<K>{args[I].table, static_cast<int>(plain[I])};
     else return static_cast<K>(x[I]);
   }
@@ -323,7 +324,7 @@ struct formula_t : described<IsChoice...>, Extras {
     const int outside = this->first_outside(x);
     if (outside >= 0) [[unlikely]]
       return {is_nan(x[outside]) ? fault::what::not_a_number : fault::what::out_of_range, outside};
-    const int broken = this->template with_numbers<double>([this](const auto&... y) { return this->broken(y...); }, x);
+    const int broken = this->template with_numbers<double>([this](const auto&... y) MAKEGOOD_LAMBDA_INLINE { return this->broken(y...); }, x);
     return broken < 0 ? fault{} : fault{fault::what::relation, broken};
   }
   /// All ranges and relations in the same pass, for the kinds whose comparison gives a truth value.
@@ -429,9 +430,9 @@ struct extras : E... {
   static constexpr bool restricts = (is_validity<E> || ...);  ///< there is a relation outside which the formula is doubtful
   /// The first relation that does not hold, or -1.
   template <class... X>
-  constexpr int broken(const X&... x) const {
+  MAKEGOOD_INLINE constexpr int broken(const X&... x) const {
     int which = -1;
-    [[maybe_unused]] const auto breaks = [&]<class One>(const One& e) {
+    [[maybe_unused]] const auto breaks = [&]<class One>(const One& e) MAKEGOOD_LAMBDA_INLINE {
       if constexpr (is_requirement<One>) return ++which, !e.holds(x...);
       else return false;
     };

@@ -31,7 +31,7 @@ def drop_by_hand(drop_v: float, nominal_v: float, load: str) -> Judged:
 
 def refuse_by_hand(drop: float, current: float, length: float) -> float:
     if length > 100000.0:
-        raise ValueError("the length is above 100000 m")
+        raise ValueError(f"voltage_drop: length_m: {length:g} m is above 100000 m; if it was in mm, write {length / 1000:g} m")
     return drop * current * length / 1000
 
 
@@ -44,7 +44,7 @@ CALLS = {
 }
 ERRORS = {
     "voltage_drop raises": "try: drop(18.0, 16.0, 150000.0)\nexcept ValueError: pass",
-    "a Python function raises": "try: refuse(18.0, 16.0, 150000.0)\nexcept ValueError: pass",
+    "a Python function raises, same words": "try: refuse(18.0, 16.0, 150000.0)\nexcept ValueError: pass",
 }
 CHECKS = {
     "check_voltage_drop": "check(8.9, 230.0, 'other', 'bs7671:2018+a2')",

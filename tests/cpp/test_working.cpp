@@ -141,7 +141,8 @@ TEST_CASE("the working shows the branch taken, the equation all of them") {
   const equation_text e = equation(f);
   CHECK(e.text == "y = 2 · {a if a < 1 and b ≤ 2; min(a, b) if b > 3; otherwise b / 7} + max(a, b)");
   CHECK(e.latex ==
-        "\\begin{aligned}\ny &= 2 \\cdot \\begin{cases} a & \\text{if }a < 1\\text{ and }b \\leq 2 \\\\ \\min\\left(a, b\\right) & \\text{if }b > 3 \\\\ "
+        "\\begin{aligned}\ny &= 2 \\cdot \\begin{cases} \\displaystyle a & \\text{if }a < 1\\text{ and }b \\leq 2 \\\\[1.5ex] \\displaystyle \\min\\left(a, b\\right) & "
+        "\\text{if }b > 3 \\\\[1.5ex] "
         "\\displaystyle \\frac{b}{7} & \\text{otherwise} \\end{cases} + \\max\\left(a, b\\right)\n\\end{aligned}");
   const step s = steps_of(f, {0.5, 2.5}).back();
   CHECK(s.equation == "2 · (b / 7) + b");

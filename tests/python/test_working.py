@@ -270,3 +270,15 @@ def test_text_of_a_working():
     w = makegood.heating.element_power.worked(52.9, 230)
     assert str(w) == "P = U² / R\n  = (230 V)² / (52.9 Ω)\n  = 1000 W"
     assert str(makegood.electrical.voltage_drop.worked(44, 16, 22)).endswith("= 15.488 V")
+
+
+def test_guard_digits_are_no_more_than_it_takes():
+    """Few need many: behind a long chain of inner formulas, before an exponent, or where a result lies hard by the middle of two printed ones."""
+    digits = []
+    for name, _, steps in ALL_STEPS:
+        for s in steps:
+            for printed in re.findall(r"(?<![\d.\u202f])\d+(?:\u202f\d{3})*(?:\.\d+)?", s["substituted"] + " = " + s["result"]):
+                digits.append((len(printed.replace("\u202f", "").replace(".", "").lstrip("0")), name, s["substituted"]))
+    assert max(digits)[0] <= 15, max(digits)
+    assert sum(n > 10 for n, _, _ in digits) < 0.002 * len(digits), sorted(digits)[-20:]
+    assert sum(n > 8 for n, _, _ in digits) < 0.03 * len(digits)

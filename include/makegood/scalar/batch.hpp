@@ -151,8 +151,11 @@ struct batch {
   }
 
  private:
-  // flatten: kernel and relations come inside, so that what both compute is computed once
-  [[gnu::flatten]] static bool loop(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t twins) {
+  // flatten: kernel and relations come inside, so that what both compute is computed once (where nothing watches every access)
+#if !defined(__SANITIZE_ADDRESS__)
+  [[gnu::flatten]]
+#endif
+  static bool loop(const char* const* from, const std::ptrdiff_t* step, char* to, std::ptrdiff_t twins) {
     return loop_over(from, step, to, twins, std::make_index_sequence<F::count>{});
   }
   template <std::size_t... I>

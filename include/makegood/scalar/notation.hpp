@@ -257,12 +257,14 @@ class latex_dialect final : public dialect {
     return signs[static_cast<int>(r)];
   }
   piece cases(const std::vector<std::pair<std::string, std::string>>& all, std::string_view word_before) const override {
+    bool tall = false;  // fractions as large as outside, and room between the lines
+    for (const auto& [what, when] : all) tall = tall || what.find("\\frac") != std::string::npos;
     std::string text = "\\begin{cases}";
     std::string_view between = " ";
     for (const auto& [what, when] : all) {
-      const bool tall = what.find("\\frac") != std::string::npos;  // as large as outside
-      text += std::string(between) + (tall ? "\\displaystyle " : "") + what + " & " + (when.empty() ? words("otherwise") : words(std::string(word_before) + " ") + when);
-      between = " \\\\ ";
+      text += std::string(between) + (tall ? "\\displaystyle " : "") + what + " & ";
+      text += when.empty() ? words("otherwise") : words(std::string(word_before) + " ") + when;
+      between = tall ? " \\\\[1.5ex] " : " \\\\ ";
     }
     return {text + " \\end{cases}", piece::atom};
   }
@@ -342,7 +344,9 @@ class latex_dialect final : public dialect {
       if (word == known) return true;
     return false;
   }
-  static std::string command(std::string_view word) { return is_command(word) ? "\\" + std::string(word) : "\\operatorname{" + std::string(word) + "}"; }
+  static std::string command(std::string_view word) {
+    return is_command(word) ? "\\" + std::string(word) : "\\operatorname{" + std::string(word) + "}";
+  }
   static bool ends_in_command(std::string_view text) {
     std::size_t n = text.size();
     while (n > 0 && is_letter(static_cast<unsigned char>(text[n - 1]))) --n;
@@ -423,12 +427,15 @@ inline constexpr latex_dialect as_latex{};
 /// A long line of LaTeX, broken before the signs of its outermost sum.
 inline std::string broken(std::string_view line, std::size_t width) {
   std::string out;
-  std::size_t seen = 0;  // characters that print, more or less
-  int depth = 0;
+  std::size_t seen = 0;  // characters that print, more or less; cases stand one under the other and count as nothing
+  int depth = 0, cases = 0;
   for (std::size_t i = 0; i < line.size(); ++i) {
     const std::string_view rest = line.substr(i);
-    if (rest.starts_with("\\left") || rest.starts_with("\\begin")) ++depth;
-    if (rest.starts_with("\\right") || rest.starts_with("\\end")) --depth;
+    if (rest.starts_with("\\left(") || rest.starts_with("\\left|")) ++depth;
+    if (rest.starts_with("\\right")) --depth;
+    const int environment = rest.starts_with("\\begin") ? 1 : rest.starts_with("\\end") ? -1 : 0;
+    depth += environment;
+    cases += environment;
     if (line[i] == '{') ++depth;
     if (line[i] == '}') --depth;
     if (depth == 0 && seen > width && rest.size() > width / 3 && (rest.starts_with(" + ") || rest.starts_with(" - "))) {
@@ -438,8 +445,8 @@ inline std::string broken(std::string_view line, std::size_t width) {
     out += line[i];
     if (line[i] == '\\') {
       while (i + 1 < line.size() && is_letter(static_cast<unsigned char>(line[i + 1]))) out += line[++i];
-      ++seen;
-    } else if (line[i] != '{' && line[i] != '}' && line[i] != ' ') {
+      seen += cases == 0;
+    } else if (cases == 0 && line[i] != '{' && line[i] != '}' && line[i] != ' ') {
       ++seen;
     }
   }

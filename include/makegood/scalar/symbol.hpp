@@ -57,7 +57,9 @@ struct comparison {
 
 struct node {
   /// same: another unit or none, and the number left as it is.
-  enum class op : unsigned char { number, literal, argument, named, root, unknown, sum, difference, negative, product, quotient, power, function, same, branch };
+  enum class op : unsigned char {
+    number, literal, argument, named, root, unknown, sum, difference, negative, product, quotient, power, function, same, branch
+  };
   /// How the unit of a number that is put in is shown.
   enum class shown : unsigned char { own, none, kelvin };
   op kind = op::number;
@@ -237,8 +239,9 @@ class expression_writer {
       : d_(d), leaves_(l), numbers_(numbers), all_(all_branches), digits_(digits) {}
   std::string operator()(const node& n) const { return walk(n, node::shown::own, false).text; }
   std::string operator()(const comparison& c, bool as_it_is) const {
-    static constexpr notation::relation opposite[] = {notation::relation::at_least, notation::relation::above, notation::relation::at_most, notation::relation::below};
-    const notation::relation r = as_it_is && !c.holds ? opposite[static_cast<int>(c.yes)] : c.yes;
+    using notation::relation;
+    static constexpr relation opposite[] = {relation::at_least, relation::above, relation::at_most, relation::below};
+    const relation r = as_it_is && !c.holds ? opposite[static_cast<int>(c.yes)] : c.yes;
     return (*this)(*c.a) + std::string(d_.sign(r)) + (*this)(*c.b);
   }
   /// All the conditions, or those that decided.
@@ -276,7 +279,8 @@ class expression_writer {
           const std::string name = leaves_ ? leaves_->of(n).name : n.text;
           return {d_.name(name), notation::level_of_symbol(name)};
         }
-        const std::string_view symbol = unit == node::shown::none ? std::string_view() : unit == node::shown::kelvin ? std::string_view("K") : n.of.symbol;
+        std::string_view symbol = n.of.symbol;
+        if (unit != node::shown::own) symbol = unit == node::shown::kelvin ? "K" : "";
         if (!n.leaf() || !leaves_) return d_.quantity(n.value, symbol, digits_);
         return d_.quantity(leaves_->value(n), symbol, leaves_->digits(n));
       }
@@ -487,7 +491,8 @@ class symbol {
     const auto& w = b.n_->of;
     unit_t r = u;
     std::string error;
-    if (!detail::same_dimension(u, w)) error = "a sum of different units (" + detail::plain_expression(a.n_) + ", " + detail::plain_expression(b.n_) + ")";
+    if (!detail::same_dimension(u, w))
+      error = "a sum of different units (" + detail::plain_expression(a.n_) + ", " + detail::plain_expression(b.n_) + ")";
     else if (u.celsius && w.celsius) {
       r = unit::kelvin;
       if (sign > 0) error = "two temperatures added";
@@ -657,7 +662,8 @@ class step_writer {
     parts(first, [this](const node& part) { gather(part); });
     if (first.kind == op::literal && first.leaf()) constants_.push_back(&first);
     if (first.kind == op::named || first.kind == op::root)
-      lines_.push_back({&first, first.kids[0].get(), leaves_.of(first).name, first.of.symbol, first.where_from, first.kind == op::root ? first.kids[1].get() : nullptr});
+      lines_.push_back({&first, first.kids[0].get(), leaves_.of(first).name, first.of.symbol, first.where_from,
+                        first.kind == op::root ? first.kids[1].get() : nullptr});
   }
 
   // -- digits
@@ -757,7 +763,8 @@ class step_writer {
         if (before == text) return;
       said.push_back(std::move(text));
     };
-    conditions(*l.body, [&](const node& branch) { say(d.words("since ") + expression_writer(d, &leaves_, false, false, leaves::result_digits + 1).conditions(branch, true)); });
+    const expression_writer short_constants(d, &leaves_, false, false, leaves::result_digits + 1);
+    conditions(*l.body, [&](const node& branch) { say(d.words("since ") + short_constants.conditions(branch, true)); });
     chosen_words(*l.body, [&](const node& word) {
       say(d.name(leaves_.of(word).name) + " = " + d.quantity(word.value, word.of.symbol).text + d.words(" (" + word.label + ")"));
     });
@@ -817,7 +824,9 @@ inline bool explains_itself(std::string_view name) {
 /// The worked steps of a formula at the given numbers (in the order of its arguments; a choice is the index of its row).
 template <class F>
 working work(const F& f, const double* x) {
-  return detail::write_out(f, x, [&](const symbol* in) { return std::array{detail::named_result{f.result.symbol, f.template value_as<symbol>(in, x)}}; });
+  return detail::write_out(f, x, [&](const symbol* in) {
+    return std::array{detail::named_result{f.result.symbol, f.template value_as<symbol>(in, x)}};
+  });
 }
 
 /// A working as lines of LaTeX under each other (an `aligned`, to be set in mathematics).
