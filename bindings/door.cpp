@@ -434,6 +434,7 @@ std::string signature_text(const entry& e, bool for_python) {
       text += a.table ? "=\"" + std::string(a.table->rows[static_cast<std::size_t>(a.fallback)].key) + "\"" : "=" + number_text(a.fallback);
   }
   if (!rulebook_said) text += std::string(text.back() == '(' ? "rulebook" : ", rulebook") + (e.check.limit_id.empty() ? "=None" : "");
+  if (e.is == entry::what::check) text += ", *, rule=None";
   return text + ")";
 }
 

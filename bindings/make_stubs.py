@@ -476,6 +476,8 @@ MODEL_ARGUMENTS = {
     "number": "float",
     "object": "dict[str, Any]",
     "text": "str",
+    "accuracy": "Accuracy | dict[str, Any]",
+    "rule": "str | DecisionRule",
 }
 
 # ---------------------------------------------------------------------------------------------------- holding it against
@@ -709,7 +711,7 @@ class Subject:
             if a["type"] not in MODEL_ARGUMENTS:
                 raise Behind(f"{self.name}.{name}: {a['name']} is of type {a['type']}: write it into MODEL_ARGUMENTS of make_stubs.py")
             type_ = MODEL_ARGUMENTS[a["type"]]
-            self.used |= {w for w in ("Sequence", "np", "npt", "Any", "Measured", "Reading", "Rulebook") if re.search(rf"\b{w}\b", type_)}
+            self.used |= {w for w in ("Sequence", "np", "npt", "Any", "Accuracy", "DecisionRule", "Measured", "Reading", "Rulebook") if re.search(rf"\b{w}\b", type_)}
             optional = "" if not a["optional"] else (" = None" if "None" in type_ else " | None = None")
             arguments.append(f"{a['name']}: {type_}{optional}")
         return definition("__call__", arguments, result, document=d["summary"])
@@ -730,7 +732,7 @@ class Subject:
         typing = {"Final", "final"} | (self.used & {"Any", "Literal", "overload"})
         if aliases:
             typing |= {"Literal", "TypeAlias"}
-        core = sorted({"Formula"} | (self.used & {"DecisionRule", "Measured", "Reading", "Rulebook", "Verdict", "_Array", "_Given", "_Rows"}))
+        core = sorted({"Formula"} | (self.used & {"Accuracy", "DecisionRule", "Measured", "Reading", "Rulebook", "Verdict", "_Array", "_Given", "_Rows"}))
         slow = sorted(self.used & {"Result", "Worked"})
         text = HEAD + f'"""{document}"""\n\n'
         text += "from collections.abc import Sequence\n" if "Sequence" in self.used else ""

@@ -71,7 +71,7 @@ constexpr model conformity_probability{{"conformity_probability", "The probabili
 
 constexpr model_argument guard_band_arguments[] = {
     {"standard_uncertainty", "number", u_text},
-    {"rule", "text", "decision rule, such as \"iso14253\", \"ilac_g8\" or \"jcgm106:0.99\"", true},
+    {"rule", "rule", "decision rule, such as \"iso14253\", \"ilac_g8\" or \"jcgm106:0.99\"", true},
     {"lower", "number", tolerance_text, true},
     {"upper", "number", tolerance_text, true}};
 document::value run_guard_band(const document::object& inputs, const rulebook&) {
@@ -93,7 +93,7 @@ constexpr model guard_band{{"guard_band", "The guard band of a decision rule, th
 
 constexpr model_argument statement_arguments[] = {{"value", "number", "what was measured"},
                                                   {"standard_uncertainty", "number", u_text},
-                                                  {"rule", "text", "decision rule; default: pass at 95 %, fail at 5 %", true},
+                                                  {"rule", "rule", "decision rule; default: pass at 95 %, fail at 5 %", true},
                                                   MAKEGOOD_LIMITS};
 document::value run_statement(const document::object& inputs, const rulebook&) {
   constexpr std::string_view name = "conformity_statement";
@@ -187,7 +187,7 @@ worth worth_of(const accuracy& a, double reading_) {
 }
 constexpr model_argument instrument_arguments[] = {
     {"reading", "number", "what the display shows"},
-    {"accuracy", "object", "the statement: percent, counts, resolution, limit, standard_uncertainty, coverage_factor, leads_ohm, nulled ..."}};
+    {"accuracy", "accuracy", "the statement: percent, counts, resolution, limit, standard_uncertainty, coverage_factor, leads_ohm, nulled ..."}};
 document::value run_instrument(const document::object& inputs, const rulebook&) {
   const fields in("instrument_uncertainty", inputs);
   in.only("reading", "accuracy");
@@ -244,8 +244,8 @@ constexpr model operating_limit_model{{"operating_limit", "The largest operating
 
 constexpr model_argument proving_arguments[] = {{"limit", "number", "the limit"},
                                                 {"comparator", "text", "\"<=\": the thing must not exceed it; \">=\": it must reach it"},
-                                                {"accuracy", "object", "the statement of the instrument"},
-                                                {"rule", "text", "decision rule; default: pass at 95 %", true}};
+                                                {"accuracy", "accuracy", "the statement of the instrument"},
+                                                {"rule", "rule", "decision rule; default: pass at 95 %", true}};
 document::value run_proving(const document::object& inputs, const rulebook&) {
   const fields in("proving_reading", inputs);
   in.only("limit", "comparator", "accuracy", "rule");

@@ -67,7 +67,7 @@ constexpr model_argument check_sensor_arguments[] = {
     {"temperature_c", "reading", "temperature at the sensor"},
     {"curve", "object",
      "\"kind\" and its constants: \"ntc\" (reference_ohm, reference_c, beta_k), \"steinhart_hart\" (a, b, c), \"rtd\" (r0_ohm) or \"silicon_ptc\" (reference_ohm)"},
-    {"rule", "text", "decision rule, such as \"iso14253\" or \"jcgm106:0.99\"; default: pass at 95 %, fail at 5 %", true}};
+    {"rule", "rule", "decision rule, such as \"iso14253\" or \"jcgm106:0.99\"; default: pass at 95 %, fail at 5 %", true}};
 verdict judge_sensor(const document::object& inputs, const rulebook&) {
   const fields in("check_sensor", inputs);
   in.only("resistance_ohm", "temperature_c", "curve", "rule");

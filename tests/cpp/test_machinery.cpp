@@ -129,7 +129,7 @@ TEST_CASE("hostile numbers are refused with one clear sentence") {
         CAPTURE(f.args[i].name);
         CAPTURE(bad);
         CHECK(static_cast<bool>(why));
-        const std::string text = f.refusal(f.self, why, x.data());
+        const std::string text(f.refusal(f.self, why, x.data()));
         CHECK(text.find(std::string(f.args[i].name)) != std::string::npos);
         CHECK(text.find(std::string(e.name())) == 0);
       }

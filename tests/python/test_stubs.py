@@ -44,7 +44,12 @@ verdict: Verdict = electrical.check_voltage_drop(5.0, 230, "lighting", "bs7671:2
 verdict = electrical.check_voltage_drop(Reading.above(20), 230, "other", makegood.Rulebook("iec60364"), length_m=20)
 verdict = electrical.check_voltage_drop(None, 230, load_kind="other", rulebook="iec60364")
 verdict = sensing.check_rtd_sensor(doubtful, 22, 100)
-verdict = air.check_duct_pressure(3, 4)
+verdict = air.check_duct_pressure(3, 4, rule="iso14253")
+meter = makegood.Instrument("meter", {"resistance": [makegood.Accuracy(percent=1, counts=2, resolution=0.1, range=200)]})
+verdict = sensing.check_rtd_sensor(Reading(108.6, instrument=meter), 22, 100, rule=makegood.DecisionRule.jcgm106(0.99))
+settles: list[str] = verdict.which_settle([meter])
+risk: float = makegood.decision.global_risk({"kind": "gamma", "shape": 4, "rate": 4}, 0.25, upper=2.0).consumer_risk
+last: float = makegood.decision.proving_reading(1.37, "<=", makegood.Accuracy.operating(30, 2019), "ilac_g8").reading
 verdict = sensing.check_sensor(Reading(11650), 21.4, {"kind": "rtd", "r0_ohm": 100})
 rate: float = air.required_extract("kitchen", makegood.Rulebook("england-adf-2021")).flow_l_per_s
 limit: float | None = verdict.limit
