@@ -15,12 +15,13 @@ document::value reading_document(const reading& r) {
   document::object o;
   if (r.has_number()) o.set(std::string(state_text(r.is)), r.number);
   else o.set("state", state_text(r.is));
-  if (!r.instrument.empty()) o.set("instrument", r.instrument);
-  if (r.statement) {
-    const auto& a = *r.statement;
-    o.set("accuracy", document::object{{"percent", a.percent}, {"counts", a.counts}, {"resolution", a.resolution}, {"limit", a.limit},
-                                       {"standard_uncertainty", a.standard_uncertainty}, {"coverage_factor", a.coverage_factor}});
-  }
+  if (r.meter) o.set("instrument", to_document(*r.meter));
+  else if (!r.instrument.empty()) o.set("instrument", r.instrument);
+  if (r.statement) o.set("accuracy", to_document(*r.statement));
+  if (!is_nan(r.test_voltage_v)) o.set("test_voltage_v", r.test_voltage_v);
+  if (!r.circuit_state.empty()) o.set("circuit_state", r.circuit_state);
+  if (!r.taken_at.empty()) o.set("time", r.taken_at);
+  if (!r.supersedes.empty()) o.set("supersedes", r.supersedes);
   return o;
 }
 }  // namespace
@@ -79,6 +80,9 @@ document::value from_python(py::handle h, int depth) {
     return a;
   }
   if (py::isinstance<reading>(h)) return reading_document(h.cast<const reading&>());
+  if (py::isinstance<decision_rule>(h)) return h.cast<const decision_rule&>().name();
+  if (py::isinstance<accuracy>(h)) return to_document(h.cast<const accuracy&>());
+  if (py::isinstance<instrument>(h)) return to_document(h.cast<const instrument&>());
   if (py::isinstance<measured>(h)) {
     const auto& m = h.cast<const measured&>();
     return document::object{{"value", m.value}, {"instrument", "stated"}, {"accuracy", document::object{{"standard_uncertainty", m.standard_uncertainty()}}}};
@@ -133,7 +137,38 @@ rulebook rulebook_from(py::handle h) {
   throw py::type_error("rulebook is an id such as \"bs7671:2018+a2\" or a Rulebook, not " + std::string(Py_TYPE(h.ptr())->tp_name));
 }
 
+decision_rule decision_rule_from(py::handle h) {
+  if (!h || h.is_none()) return {};
+  if (PyUnicode_Check(h.ptr())) return decision_rule(h.cast<std::string>());
+  if (py::isinstance<decision_rule>(h)) return h.cast<decision_rule>();
+  throw py::type_error("rule is a name such as \"iso14253\" or \"jcgm106:0.99\", or a DecisionRule, not " + std::string(Py_TYPE(h.ptr())->tp_name));
+}
+
 namespace {
+/// The instrument of a reading: a name, or an Instrument with its statements.
+void set_instrument(reading& r, py::handle h) {
+  if (py::isinstance<instrument>(h)) {
+    r.meter = h.cast<std::shared_ptr<instrument>>();
+    r.instrument = r.meter->id;
+  } else if (PyUnicode_Check(h.ptr())) {
+    r.instrument = h.cast<std::string>();
+  } else {
+    throw py::type_error("Reading: instrument is a name or an Instrument, not " + std::string(Py_TYPE(h.ptr())->tp_name));
+  }
+}
+statement_basis basis_from(const std::string& word) {
+  for (std::size_t i = 0; i < std::size(basis_names); ++i)
+    if (word == basis_names[i]) return static_cast<statement_basis>(i);
+  throw range_error("Accuracy: basis is one of \"stated\", \"operating_2019\", \"operating_error_limit\"; not \"" + word + "\"");
+}
+void set_circumstances(reading& r, double test_voltage_v, std::string circuit_state, std::string time, std::string supersedes) {
+  if (!is_nan(test_voltage_v) && !(test_voltage_v > 0.0 && test_voltage_v <= 5000.0))
+    throw range_error("Reading: test_voltage_v is " + number_text(test_voltage_v) + " V; it lies above 0 V and up to 5000 V");
+  r.test_voltage_v = test_voltage_v;
+  r.circuit_state = std::move(circuit_state);
+  r.taken_at = std::move(time);
+  r.supersedes = std::move(supersedes);
+}
 py::object number_or_none(double x) { return is_nan(x) ? py::object(py::none()) : py::object(py::float_(x)); }
 comparator comparator_from(const std::string& t) {
   if (t == "<=" || t == "≤") return comparator::at_most;
@@ -168,29 +203,114 @@ void add_classes(py::module_& m) {
       });
 
   py::class_<accuracy>(m, "Accuracy", "What is stated of one function of an instrument: limits of error, or U with its coverage factor.")
-      .def(py::init([](double percent, double counts, double resolution, double limit, double u, double k) {
-             for (double x : {percent, counts, resolution, limit, u, k})
+      .def(py::init([](double percent, double counts, double resolution, double limit, double u, double k, double range, double leads, double leads_u, bool nulled,
+                       bool leads_left_in, bool common_offset, const std::string& basis) {
+             for (double x : {percent, counts, resolution, limit, u, k, range, leads, leads_u})
                if (!(x >= 0.0) || is_nan(x)) throw range_error("Accuracy: every part must be 0 or more");
-             return accuracy{percent, counts, resolution, limit, u, k};
+             accuracy a{percent, counts, resolution, limit, u, k, range, leads, leads_u, nulled, leads_left_in, common_offset, basis_from(basis)};
+             return a;
            }),
-           "percent"_a = 0.0, "counts"_a = 0.0, "resolution"_a = 0.0, "limit"_a = 0.0, "standard_uncertainty"_a = 0.0, "coverage_factor"_a = 0.0)
+           "percent"_a = 0.0, "counts"_a = 0.0, "resolution"_a = 0.0, "limit"_a = 0.0, "standard_uncertainty"_a = 0.0, "coverage_factor"_a = 0.0, "range"_a = 0.0,
+           "leads_ohm"_a = 0.0, "leads_standard_uncertainty_ohm"_a = 0.0, "nulled"_a = true, "leads_left_in"_a = false, "common_offset"_a = false, "basis"_a = "stated")
+      .def_static("operating", [](double percent, int edition) {
+             if (!(percent >= 0.0 && percent <= 100.0)) throw range_error("Accuracy.operating: percent lies between 0 and 100");
+             return operating_uncertainty(percent, edition);
+           },
+           "percent"_a, "edition"_a, "An operating uncertainty of IEC 61557 in per cent of the reading: edition 2019 and later u = B/2, before that cautiously u = B/√3.")
       .def_readonly("percent", &accuracy::percent)
       .def_readonly("counts", &accuracy::counts)
       .def_readonly("resolution", &accuracy::resolution)
       .def_readonly("limit", &accuracy::limit)
       .def_readonly("standard_uncertainty", &accuracy::standard_uncertainty)
-      .def_readonly("coverage_factor", &accuracy::coverage_factor);
+      .def_readonly("coverage_factor", &accuracy::coverage_factor)
+      .def_readonly("range", &accuracy::range)
+      .def_readonly("leads_ohm", &accuracy::leads_ohm)
+      .def_readonly("leads_standard_uncertainty_ohm", &accuracy::leads_standard_uncertainty_ohm)
+      .def_readonly("nulled", &accuracy::nulled)
+      .def_readonly("leads_left_in", &accuracy::leads_left_in)
+      .def_readonly("common_offset", &accuracy::common_offset)
+      .def_property_readonly("basis", [](const accuracy& a) { return basis_names[static_cast<std::size_t>(a.basis)]; });
+
+  py::class_<instrument, std::shared_ptr<instrument>>(m, "Instrument", "An instrument: what is stated of each of its functions, range by range; a Reading names it.")
+      .def(py::init([](std::string id, const py::dict& functions) {
+             if (id.empty()) throw range_error("Instrument: an id is wanted");
+             auto i = std::make_shared<instrument>();
+             i->id = std::move(id);
+             for (auto [name, stated] : functions) {
+               const std::string word = py::str(name);
+               const reads kind = reads_of(word);
+               if (kind == reads::nothing) throw range_error("Instrument: \"" + word + "\" is not one of " + reads_text());
+               const auto add = [&](py::handle one) {
+                 if (!py::isinstance<accuracy>(one)) throw py::type_error("Instrument: " + word + ": an Accuracy, or a list of them for its ranges");
+                 i->functions.push_back({kind, one.cast<accuracy>()});
+               };
+               if (py::isinstance<py::list>(stated) || py::isinstance<py::tuple>(stated))
+                 for (auto one : stated) add(one);
+               else add(stated);
+             }
+             return i;
+           }),
+           "id"_a, "functions"_a)
+      .def_readonly("id", &instrument::id)
+      .def("statement", [](const instrument& i, const std::string& kind, double number) -> std::optional<accuracy> {
+             if (reads_of(kind) == reads::nothing) throw range_error("Instrument: \"" + kind + "\" is not one of " + reads_text());
+             const accuracy* a = i.statement_for(reads_of(kind), number);
+             return a ? std::optional<accuracy>(*a) : std::nullopt;
+           },
+           "reads"_a, "number"_a, "What is stated for a reading: that of the smallest range which reaches it; None: the worst case of the class.")
+      .def("measured", [](const std::shared_ptr<instrument>& i, const std::string& kind, double number, const std::string& label) {
+             const reads what = reads_of(kind);
+             if (what == reads::nothing) throw range_error("Instrument: \"" + kind + "\" is not one of " + reads_text());
+             if (!is_finite(number)) throw range_error("Instrument: a reading is a finite number");
+             reading r = reading(number).with(i);
+             r.label = label;
+             return to_measured(r, what, "reading");
+           },
+           "reads"_a, "number"_a, "label"_a = "",
+           "A reading as a number with its error sources, for formulas: the gain has one name for all readings of one function and range, the label makes the rest its own.")
+      .def("to_dict", [](const instrument& i) { return to_python(to_document(i)); })
+      .def("__repr__", [](const instrument& i) { return "Instrument(\"" + i.id + "\")"; });
+
+  py::class_<decision_rule>(m, "DecisionRule", "When a value passes, fails, or is not proved either way; by name. decision_rules() lists them.")
+      .def(py::init([](const std::string& name) { return decision_rule(name); }), "name"_a)
+      .def_static("jcgm106", &decision_rule::jcgm106, "probability"_a, "Pass where the probability of conformity is at least this one, fail where that of non-conformity is.")
+      .def_static("guard_band", &decision_rule::guard_band, "factor"_a, "Guard bands of w = factor U on both sides of the limit, U with k = 2.")
+      .def_property_readonly("name", &decision_rule::name)
+      .def_property_readonly("text", &decision_rule::text)
+      .def_property_readonly("kind", [](const decision_rule& r) { return r.by_probability() ? "probability" : "guard band"; })
+      .def_readonly("accept", &decision_rule::accept)
+      .def_readonly("reject", &decision_rule::reject)
+      .def_property_readonly("source", [](const decision_rule& r) { return std::string(r.method->from.title) + ", " + std::string(r.method->from.clause); })
+      .def_property_readonly("grade", [](const decision_rule& r) { return r.method->from.grade; })
+      .def("__repr__", [](const decision_rule& r) { return "DecisionRule(\"" + r.name() + "\")"; });
+  m.def("decision_rules", [] {
+    py::list l;
+    for (const auto& d : decision_methods)
+      l.append(py::dict("name"_a = d.name, "kind"_a = d.by_probability ? "probability" : "guard band", "accept"_a = d.accept, "reject"_a = d.reject, "text"_a = d.text,
+                        "source"_a = d.from.title, "clause"_a = d.from.clause, "grade"_a = d.from.grade));
+    return l;
+  }, "The decision rules by name: guard bands w in units of U, probabilities, source and grade.");
 
   py::class_<reading>(m, "Reading", "A reading as taken: a value, above or below the range, no trip, not measured, pending.")
-      .def(py::init([](double value, std::optional<accuracy> a, std::string instrument) {
+      .def(py::init([](double value, std::optional<accuracy> a, const py::object& instrument_, double test_voltage_v, std::string circuit_state, std::string time,
+                       std::string supersedes) {
              reading r(value);
              r.statement = a;
-             r.instrument = std::move(instrument);
+             set_instrument(r, instrument_);
+             set_circumstances(r, test_voltage_v, std::move(circuit_state), std::move(time), std::move(supersedes));
              return r;
            }),
-           "value"_a, "accuracy"_a = py::none(), "instrument"_a = "")
-      .def_static("above", &reading::above, "limit"_a)
-      .def_static("below", &reading::below, "limit"_a)
+           "value"_a, "accuracy"_a = py::none(), "instrument"_a = "", "test_voltage_v"_a = no_number, "circuit_state"_a = "", "time"_a = "", "supersedes"_a = "")
+      .def_static("above", [](double limit, const py::object& instrument_) {
+             reading r = reading::above(limit);
+             set_instrument(r, instrument_);
+             return r;
+           }, "limit"_a, "instrument"_a = "")
+      .def_static("below", [](double limit, const py::object& instrument_) {
+             reading r = reading::below(limit);
+             set_instrument(r, instrument_);
+             return r;
+           }, "limit"_a, "instrument"_a = "")
       .def_static("no_trip", &reading::no_trip)
       .def_static("not_measured", &reading::not_measured)
       .def_static("pending", &reading::pending)
@@ -201,6 +321,17 @@ void add_classes(py::module_& m) {
              r.instrument = std::move(instrument);
              return r;
            })
+      .def_static("_of_instrument", [](const std::string& state, double number, const py::object& instrument_) {
+             reading r(number);
+             r.is = state == "above" ? reading::state::above : state == "below" ? reading::state::below : reading::state::value;
+             set_instrument(r, instrument_);
+             return r;
+           })
+      .def_property_readonly("test_voltage_v", [](const reading& r) { return number_or_none(r.test_voltage_v); })
+      .def_readonly("circuit_state", &reading::circuit_state)
+      .def_readonly("time", &reading::taken_at)
+      .def_readonly("supersedes", &reading::supersedes)
+      .def_readonly("accuracy", &reading::statement)
       .def_property_readonly("state", [](const reading& r) { return state_text(r.is); })
       .def_property_readonly("number", [](const reading& r) { return number_or_none(r.number); })
       .def_readonly("instrument", &reading::instrument)
@@ -230,6 +361,10 @@ void add_classes(py::module_& m) {
         return l;
       })
       .def("__repr__", [](const rulebook& b) { return "Rulebook(\"" + b.id() + "\")"; });
+  py::list limits;
+  for (const auto& l : operating_limits)
+    limits.append(py::dict("part"_a = l.part, "reads"_a = class_of(l.kind)->key, "percent"_a = l.percent, "of"_a = l.of, "source"_a = l.from.title, "grade"_a = l.from.grade));
+  m.attr("operating_limits") = py::tuple(limits);
   m.def("rulebooks", [] {
     py::list l;
     for (const auto* t : rules::all)

@@ -434,6 +434,7 @@ std::string signature_text(const entry& e, bool for_python) {
       text += a.table ? "=\"" + std::string(a.table->rows[static_cast<std::size_t>(a.fallback)].key) + "\"" : "=" + number_text(a.fallback);
   }
   if (!rulebook_said) text += std::string(text.back() == '(' ? "rulebook" : ", rulebook") + (e.check.limit_id.empty() ? "=None" : "");
+  if (e.is == entry::what::check) text += ", *, rule=None";
   return text + ")";
 }
 
@@ -571,25 +572,25 @@ PyObject* method_measured(PyObject* o, PyObject* list) {
     return py::cast(combine(y, c.data(), in.data(), in.size())).release().ptr();
   });
 }
-/// _judge(list of arguments in order, None for a default; rulebook)
+/// _judge(list of arguments in order, None for a default; rulebook; decision rule)
 PyObject* method_judge(PyObject* o, PyObject* args) {
   return guarded([&]() -> PyObject* {
-    PyObject *list = nullptr, *book = nullptr;
-    if (!PyArg_ParseTuple(args, "OO", &list, &book)) throw py::error_already_set();
+    PyObject *list = nullptr, *book = nullptr, *rule = Py_None;
+    if (!PyArg_ParseTuple(args, "OO|O", &list, &book, &rule)) throw py::error_already_set();
     const auto& e = *self_of(o)->what;
     std::vector<given> in;
     for (auto item : py::reinterpret_borrow<py::sequence>(list)) in.push_back(given_from(item));
-    return verdict_to_python(detail::judge(e.check, in, rulebook_from(book)));
+    return verdict_to_python(detail::judge(e.check, in, rulebook_from(book), decision_rule_from(rule)));
   });
 }
-/// _judge_rows(list of arguments: one, or a tuple of columns; rulebook; threads; NaN for errors)
+/// _judge_rows(list of arguments: one, or a tuple of columns; rulebook; threads; NaN for errors; decision rule)
 PyObject* method_judge_rows(PyObject* o, PyObject* args) {
   return guarded([&]() -> PyObject* {
-    PyObject *list = nullptr, *book = nullptr;
+    PyObject *list = nullptr, *book = nullptr, *rule = Py_None;
     unsigned threads = 1;
     int nan_for_errors = 0;
-    if (!PyArg_ParseTuple(args, "OOIp", &list, &book, &threads, &nan_for_errors)) throw py::error_already_set();
-    return judge_rows_from(*self_of(o)->what, list, book, threads, nan_for_errors != 0).release().ptr();
+    if (!PyArg_ParseTuple(args, "OOIp|O", &list, &book, &threads, &nan_for_errors, &rule)) throw py::error_already_set();
+    return judge_rows_from(*self_of(o)->what, list, book, threads, nan_for_errors != 0, rule).release().ptr();
   });
 }
 /// _slopes(list of columns; rows; threads; NaN for errors)

@@ -25,8 +25,11 @@ pybind11::object to_python(const document::value& v);
 /// A check's or model's argument. The flag says that a bare number was given.
 given given_from(pybind11::handle h);
 rulebook rulebook_from(pybind11::handle h);
+/// None: the default; a name; a DecisionRule.
+decision_rule decision_rule_from(pybind11::handle h);
 /// Columns in, columns out (rows.cpp): a tuple (assumed, dict of arrays); a tuple (values, list of slopes).
-pybind11::object judge_rows_from(const entry& e, pybind11::handle arguments, pybind11::handle book, unsigned threads, bool nan_for_errors);
+pybind11::object judge_rows_from(const entry& e, pybind11::handle arguments, pybind11::handle book, unsigned threads, bool nan_for_errors,
+                                 pybind11::handle rule);
 pybind11::object slopes_from(const entry& e, pybind11::handle arguments, std::size_t rows, unsigned threads, bool nan_for_errors);
 /// A new reference.
 PyObject* verdict_to_python(const verdict& v);

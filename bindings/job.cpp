@@ -27,6 +27,7 @@ void add_job(py::module_& m) {
   py::class_<job::assessment>(m, "Assessment", "The findings of a visit under a rulebook.")
       .def_readonly("title", &job::assessment::title)
       .def_readonly("rulebook", &job::assessment::rulebook)
+      .def_readonly("decision_rule", &job::assessment::decision_rule)
       .def_readonly("findings", &job::assessment::findings)
       .def_readonly("cautions", &job::assessment::cautions)
       .def("to_dict", [](const job::assessment& a) { return to_python(job::to_document(a)); })
@@ -36,7 +37,8 @@ void add_job(py::module_& m) {
       });
   m.def("read_visit", [](py::handle document_) { return job::read_visit(from_python(document_)); }, "document"_a,
         "A visit from a dict; DocumentError lists all problems with their paths.");
-  m.def("assess", [](const job::visit& v, py::handle rules) { return job::assess(v, rulebook_from(rules)); }, "visit"_a, py::kw_only(), "rules"_a,
+  m.def("assess", [](const job::visit& v, py::handle rules, py::handle rule) { return job::assess(v, rulebook_from(rules), decision_rule_from(rule)); }, "visit"_a, py::kw_only(),
+        "rules"_a, "rule"_a = py::none(),
         "Every check that the readings allow, and what is still to be measured.");
   m.def("visit_schema", [] { return to_python(job::visit_schema()); }, "JSON Schema (2020-12) of a visit.");
 }

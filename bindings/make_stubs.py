@@ -20,7 +20,7 @@ from typing import Any
 
 ROOT = pathlib.Path(__file__).resolve().parents[1]
 FOLDER = ROOT / "bindings" / "makegood"
-SUBJECTS = ("electrical", "sensing", "heating", "air")
+SUBJECTS = ("electrical", "sensing", "heating", "air", "decision")
 WIDTH = 120
 HEAD = "# SPDX-License-Identifier: MIT\n# Written by bindings/make_stubs.py from the built module: do not edit.\n"
 
@@ -88,7 +88,16 @@ CLASSES = {
             limit: float = 0.0,
             standard_uncertainty: float = 0.0,
             coverage_factor: float = 0.0,
+            range: float = 0.0,
+            leads_ohm: float = 0.0,
+            leads_standard_uncertainty_ohm: float = 0.0,
+            nulled: bool = True,
+            leads_left_in: bool = False,
+            common_offset: bool = False,
+            basis: Literal["stated", "operating_2019", "operating_error_limit"] = "stated",
         ) -> None: ...
+        @staticmethod
+        def operating(percent: float, edition: int) -> Accuracy: ...
         @property
         def percent(self) -> float: ...
         @property
@@ -101,16 +110,74 @@ CLASSES = {
         def standard_uncertainty(self) -> float: ...
         @property
         def coverage_factor(self) -> float: ...
+        @property
+        def range(self) -> float: ...
+        @property
+        def leads_ohm(self) -> float: ...
+        @property
+        def leads_standard_uncertainty_ohm(self) -> float: ...
+        @property
+        def nulled(self) -> bool: ...
+        @property
+        def leads_left_in(self) -> bool: ...
+        @property
+        def common_offset(self) -> bool: ...
+        @property
+        def basis(self) -> str: ...
+        """,
+    ),
+    "Instrument": (
+        "",
+        """
+        def __init__(self, id: str, functions: dict[str, Accuracy | Sequence[Accuracy]]) -> None: ...
+        @property
+        def id(self) -> str: ...
+        def statement(self, reads: str, number: float) -> Accuracy | None: ...
+        def measured(self, reads: str, number: float, label: str = "") -> Measured: ...
+        def to_dict(self) -> dict[str, Any]: ...
+        """,
+    ),
+    "DecisionRule": (
+        "",
+        """
+        def __init__(self, name: str) -> None: ...
+        @staticmethod
+        def jcgm106(probability: float) -> DecisionRule: ...
+        @staticmethod
+        def guard_band(factor: float) -> DecisionRule: ...
+        @property
+        def name(self) -> str: ...
+        @property
+        def text(self) -> str: ...
+        @property
+        def kind(self) -> Literal["probability", "guard band"]: ...
+        @property
+        def accept(self) -> float: ...
+        @property
+        def reject(self) -> float: ...
+        @property
+        def source(self) -> str: ...
+        @property
+        def grade(self) -> str: ...
         """,
     ),
     "Reading": (
         "",
         """
-        def __init__(self, value: float, accuracy: Accuracy | None = None, instrument: str = "") -> None: ...
+        def __init__(
+            self,
+            value: float,
+            accuracy: Accuracy | None = None,
+            instrument: str | Instrument = "",
+            test_voltage_v: float = ...,
+            circuit_state: str = "",
+            time: str = "",
+            supersedes: str = "",
+        ) -> None: ...
         @staticmethod
-        def above(limit: float) -> Reading: ...
+        def above(limit: float, instrument: str | Instrument = "") -> Reading: ...
         @staticmethod
-        def below(limit: float) -> Reading: ...
+        def below(limit: float, instrument: str | Instrument = "") -> Reading: ...
         @staticmethod
         def no_trip() -> Reading: ...
         @staticmethod
@@ -121,6 +188,16 @@ CLASSES = {
         def state(self) -> Literal["value", "above", "below", "no_trip", "not_measured", "pending"]: ...
         @property
         def number(self) -> float | None: ...
+        @property
+        def accuracy(self) -> Accuracy | None: ...
+        @property
+        def test_voltage_v(self) -> float | None: ...
+        @property
+        def circuit_state(self) -> str: ...
+        @property
+        def time(self) -> str: ...
+        @property
+        def supersedes(self) -> str: ...
         @property
         def instrument(self) -> str: ...
         """,
@@ -179,6 +256,14 @@ CLASSES = {
         @property
         def settle(self) -> str: ...
         @property
+        def better(self) -> dict[str, Any] | None: ...
+        @property
+        def rule(self) -> str: ...
+        @property
+        def statement(self) -> str: ...
+        @property
+        def notes(self) -> list[str]: ...
+        @property
         def unit(self) -> str: ...
         @property
         def caution(self) -> str: ...
@@ -193,6 +278,7 @@ CLASSES = {
         @property
         def grade(self) -> str: ...
         def worked(self) -> list[dict[str, Any]]: ...
+        def which_settle(self, instruments: Sequence[Instrument]) -> list[str]: ...
         def to_dict(self) -> dict[str, Any]: ...
         def __bool__(self) -> NoReturn: ...
         """,
@@ -235,6 +321,8 @@ CLASSES = {
         @property
         def rulebook(self) -> str: ...
         @property
+        def decision_rule(self) -> str: ...
+        @property
         def findings(self) -> list[Finding]: ...
         @property
         def cautions(self) -> list[str]: ...
@@ -261,7 +349,8 @@ DOCS = {"Formula": "A formula, check or model of the catalogue, to be called by 
 
 CORE_FUNCTIONS = '''
 def read_visit(document: dict[str, Any]) -> Visit: ...
-def assess(visit: Visit, *, rules: str | Rulebook) -> Assessment: ...
+def assess(visit: Visit, *, rules: str | Rulebook, rule: str | DecisionRule | None = None) -> Assessment: ...
+def decision_rules() -> list[dict[str, Any]]: ...
 def rulebooks() -> list[dict[str, str]]: ...
 def visit_schema() -> dict[str, Any]: ...
 '''
@@ -271,6 +360,7 @@ CORE_VARIABLES = {
     "outcomes": "tuple[str, ...]",
     "reasons": "tuple[str, ...]",
     "states": "tuple[str, ...]",
+    "operating_limits": "tuple[dict[str, Any], ...]",
 }
 ROWS_CLASSES = ("Readings", "Verdicts")  # of _rows.py
 
@@ -305,7 +395,7 @@ from typing import Any, ClassVar, Literal, NoReturn, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Accuracy, Reading, Verdict
+from ._core import Accuracy, Instrument, Reading, Verdict
 
 _Numbers: TypeAlias = npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | Sequence[float]
 _Column: TypeAlias = npt.NDArray[np.float64]
@@ -319,7 +409,7 @@ class Readings:
     states: _Codes | None
     standard_uncertainty: _Column | None
     accuracy: Accuracy | None
-    instrument: str
+    instrument: str | Instrument
     exact: bool
     def __init__(
         self,
@@ -328,7 +418,7 @@ class Readings:
         states: Sequence[str] | Sequence[int] | npt.NDArray[np.str_] | npt.NDArray[np.integer[Any]] | None = None,
         standard_uncertainty: float | _Numbers | None = None,
         accuracy: Accuracy | None = None,
-        instrument: str = "",
+        instrument: str | Instrument = "",
         exact: bool = False,
     ) -> None: ...
 
@@ -350,6 +440,8 @@ class Verdicts:
     probability: _Column
     @property
     def check(self) -> str: ...
+    @property
+    def rule(self) -> str: ...
     @property
     def limit(self) -> _Column: ...
     @property
@@ -384,6 +476,8 @@ MODEL_ARGUMENTS = {
     "number": "float",
     "object": "dict[str, Any]",
     "text": "str",
+    "accuracy": "Accuracy | dict[str, Any]",
+    "rule": "str | DecisionRule",
 }
 
 # ---------------------------------------------------------------------------------------------------- holding it against
@@ -588,12 +682,14 @@ class Subject:
 
     def check(self, name: str, door: Any) -> str:
         d = door.describe()
-        self.used |= {"_Given", "_Rows", "Verdict", "Verdicts", "Rulebook", "Literal", "Sequence", "overload", "np", "npt"}
+        self.used |= {"_Given", "_Rows", "DecisionRule", "Verdict", "Verdicts", "Rulebook", "Literal", "Sequence", "overload", "np", "npt"}
         by_name = {a["name"]: a for a in d["arguments"]}
         words = "{0} | Sequence[{0}] | npt.NDArray[np.str_] | npt.NDArray[np.object_]"
         one: list[str] = []
         rows: list[str] = []
         for p in inspect.signature(door).parameters.values():
+            if p.kind == p.KEYWORD_ONLY:  # the decision rule
+                continue
             if p.name == "rulebook" and p.name not in by_name:
                 book = "rulebook: str | Rulebook" + (" | None = None" if p.default is None else "")
                 one.append(book)
@@ -601,8 +697,9 @@ class Subject:
             else:
                 one += self.arguments([by_name[p.name]], "_Given")
                 rows += self.arguments([by_name[p.name]], "_Given | _Rows", words)
-        how = ["*", 'errors: Literal["raise", "nan"] = "raise"', "threads: int = 1"]
-        first, rest = definition("__call__", one, "Verdict", document=d["summary"]).split("\n", 1)
+        rule = "rule: str | DecisionRule | None = None"
+        how = ["*", 'errors: Literal["raise", "nan"] = "raise"', "threads: int = 1", rule]
+        first, rest = definition("__call__", [*one, "*", rule], "Verdict", document=d["summary"]).split("\n", 1)
         return f"    @overload\n{first}  # type: ignore\n{rest}    @overload\n" + definition("__call__", [*rows, *how], "Verdicts")
 
     def model(self, name: str, door: Any) -> str:
@@ -614,7 +711,7 @@ class Subject:
             if a["type"] not in MODEL_ARGUMENTS:
                 raise Behind(f"{self.name}.{name}: {a['name']} is of type {a['type']}: write it into MODEL_ARGUMENTS of make_stubs.py")
             type_ = MODEL_ARGUMENTS[a["type"]]
-            self.used |= {w for w in ("Sequence", "np", "npt", "Any", "Measured", "Reading", "Rulebook") if re.search(rf"\b{w}\b", type_)}
+            self.used |= {w for w in ("Sequence", "np", "npt", "Any", "Accuracy", "DecisionRule", "Measured", "Reading", "Rulebook") if re.search(rf"\b{w}\b", type_)}
             optional = "" if not a["optional"] else (" = None" if "None" in type_ else " | None = None")
             arguments.append(f"{a['name']}: {type_}{optional}")
         return definition("__call__", arguments, result, document=d["summary"])
@@ -635,7 +732,7 @@ class Subject:
         typing = {"Final", "final"} | (self.used & {"Any", "Literal", "overload"})
         if aliases:
             typing |= {"Literal", "TypeAlias"}
-        core = sorted({"Formula"} | (self.used & {"Measured", "Reading", "Rulebook", "Verdict", "_Array", "_Given", "_Rows"}))
+        core = sorted({"Formula"} | (self.used & {"Accuracy", "DecisionRule", "Measured", "Reading", "Rulebook", "Verdict", "_Array", "_Given", "_Rows"}))
         slow = sorted(self.used & {"Result", "Worked"})
         text = HEAD + f'"""{document}"""\n\n'
         text += "from collections.abc import Sequence\n" if "Sequence" in self.used else ""

@@ -34,21 +34,27 @@ readings readings_from(py::handle h) {
   }
   if (!t[2].is_none()) r.standard_uncertainty = numbers_of(t[2].cast<column>());
   if (!t[3].is_none()) r.statement = t[3].cast<accuracy>();
-  r.instrument = t[4].cast<std::string>();
+  if (py::isinstance<instrument>(t[4])) {
+    r.meter = t[4].cast<std::shared_ptr<instrument>>();
+    r.instrument = r.meter->id;
+  } else {
+    r.instrument = t[4].cast<std::string>();
+  }
   r.exact = t[5].cast<bool>();
   return r;
 }
 
 }  // namespace
 
-py::object judge_rows_from(const entry& e, py::handle arguments, py::handle book, unsigned threads, bool nan_for_errors) {
+py::object judge_rows_from(const entry& e, py::handle arguments, py::handle book, unsigned threads, bool nan_for_errors, py::handle rule) {
   std::vector<readings> list;
   for (auto item : arguments) list.push_back(readings_from(item));
   const rulebook rules = rulebook_from(book);
+  const decision_rule decided = decision_rule_from(rule);
   verdicts v;
   {
     const py::gil_scoped_release others_may_run;
-    v = judge_rows(e, list, rules, {threads, nan_for_errors});
+    v = judge_rows(e, list, rules, {threads, nan_for_errors, decided});
   }
   py::dict d;
   d["outcome"] = array_of<outcome, signed char>(std::move(v.outcome));

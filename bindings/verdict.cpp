@@ -25,6 +25,7 @@ PyObject* number(double x) {
 PyObject* object_of(std::string_view t) { return text(t); }
 PyObject* object_of(double x) { return number(x); }
 PyObject* object_of(bool x) { return PyBool_FromLong(x); }
+PyObject* object_of(const std::optional<better_reading>& b) { return to_python(to_document(b)).release().ptr(); }
 PyObject* object_of(const std::vector<std::string>& list) {
   PyObject* l = PyList_New(static_cast<Py_ssize_t>(list.size()));
   for (std::size_t i = 0; l && i < list.size(); ++i) PyList_SET_ITEM(l, static_cast<Py_ssize_t>(i), text(list[i]));
@@ -74,6 +75,10 @@ PyGetSetDef attributes[] = {
     ATTRIBUTE(assumed, "the worst case of an instrument's class was taken", bool { return v.assumed),
     ATTRIBUTE(censored, "above, below or no trip when the reading was out of range", std::string_view { return v.censored()),
     ATTRIBUTE(settle, "what reading would settle it", std::string { return v.settle()),
+    ATTRIBUTE(better, "the better reading that would settle it: argument, standard uncertainty in its unit, present one, share of the doubt", std::optional<better_reading> { return v.better()),
+    ATTRIBUTE(rule, "name of the decision rule", std::string { return v.decided_by.name()),
+    ATTRIBUTE(statement, "in the words of a non-binary rule: pass, conditional pass, conditional fail, fail; undecided", std::string_view { return v.statement()),
+    ATTRIBUTE(notes, "what is to be known of the readings: leads, counts, how an operating uncertainty was read", std::vector<std::string> { return v.notes()),
     ATTRIBUTE(unit, "unit of the value", std::string_view { return v.unit()),
     ATTRIBUTE(caution, "what to mind", std::string_view { return v.caution()),
     ATTRIBUTE(check, "name of the check", std::string_view { return v.check()),
@@ -101,8 +106,28 @@ PyObject* document_of(PyObject* o, PyObject*) {
   }
   return nullptr;
 }
+/// which_settle(instruments): the ids of those that would settle it at the same value.
+PyObject* which_settle(PyObject* o, PyObject* list) {
+  try {
+    py::list ids;
+    for (auto item : py::reinterpret_borrow<py::sequence>(list)) {
+      const auto& i = item.cast<const instrument&>();
+      if (of(o).outcome_with(i) != outcome::undecided) ids.append(i.id);
+    }
+    return ids.release().ptr();
+  } catch (py::error_already_set& e) {
+    e.restore();
+  } catch (const py::cast_error&) {
+    PyErr_SetString(PyExc_TypeError, "which_settle takes a list of Instrument");
+  } catch (const std::exception& e) {
+    PyErr_SetString(error_types().base, e.what());
+  }
+  return nullptr;
+}
 PyMethodDef methods[] = {{"worked", document_of<true>, METH_NOARGS, "worked()\n\nThe worked steps of value and limit, a list of dicts."},
                          {"to_dict", document_of<false>, METH_NOARGS, "to_dict()\n\nEverything, as a dict of plain values."},
+                         {"which_settle", which_settle, METH_O,
+                          "which_settle(instruments)\n\nThe ids of the instruments that would settle it, had they read the argument with the largest share of the doubt."},
                          {nullptr, nullptr, 0, nullptr}};
 
 void dealloc(PyObject* o) {

@@ -45,10 +45,15 @@ class instrument_shelf {
         const auto& a = v.instruments[i].functions[j];
         const std::string at = detail::indexed(detail::indexed("instruments", i) + ".accuracy", j);
         for (std::size_t k = 0; k < j; ++k)
-          if (!a.reads_what.empty() && v.instruments[i].functions[k].reads_what == a.reads_what)
-            problems.push_back({at + ".reads", "\"" + a.reads_what + "\" stands twice for one instrument"});
+          if (!a.reads_what.empty() && v.instruments[i].functions[k].reads_what == a.reads_what && v.instruments[i].functions[k].range == a.range)
+            problems.push_back({at + ".reads", "\"" + a.reads_what + "\" stands twice for one instrument" + (a.range > 0 ? " and range" : "")});
         if (std::any_of(problems.begin(), problems.end(), [&](const problem& p) { return p.path.starts_with(at); })) continue;
         if (a.counts > 0 && !(a.resolution > 0)) problems.push_back({at, "states counts but not the resolution, the size of one count"});
+        else if (a.has_leads() && a.reads_what != "continuity" && a.reads_what != "resistance" && a.reads_what != "loop_impedance")
+          problems.push_back({at, "has leads that were not nulled: that is for \"continuity\", \"resistance\" and \"loop_impedance\""});
+        else if (!a.nulled && !(a.leads_ohm > 0)) problems.push_back({at, "was not nulled: give leads_ohm, the resistance of the leads"});
+        else if (a.nulled && a.leads_ohm > 0) problems.push_back({at, "states leads_ohm but not that they lie in the readings: \"nulled\": false"});
+        else if (a.operating_edition && !(a.percent > 0)) problems.push_back({at, "states operating_edition but not percent, the operating uncertainty"});
         else if (a.exact && a.says_something()) problems.push_back({at, "is exact and states an accuracy: leave one of them out"});
         else if (!a.exact && !a.says_something())
           problems.push_back({at, "states no accuracy: give percent, counts with resolution, limit or standard_uncertainty (or leave the function out: "
@@ -69,8 +74,10 @@ class instrument_shelf {
     const auto* typical = class_of(kind);
     for (const auto& i : visit_.instruments) {
       if (i.id != r.instrument) continue;
+      v1::instrument known{i.id};
       for (const auto& a : i.functions)
-        if (typical && a.reads_what == typical->key) r.statement = a.statement();
+        if (typical && a.reads_what == typical->key) known.functions.push_back({kind, a.statement()});
+      if (const accuracy* a = known.statement_for(kind, r.number)) r.statement = *a;
     }
   }
 
@@ -145,11 +152,12 @@ std::string limit_words(const verdict& v) {
 
 class assessor {
  public:
-  assessor(const visit& v, const rulebook& rules) : visit_(v), rules_(rules) {
+  assessor(const visit& v, const rulebook& rules, const decision_rule& rule) : visit_(v), rules_(rules), rule_(rule) {
     a_.title = v.title;
     a_.place = v.place;
     a_.date = v.date;
     a_.rulebook = rules.id();
+    a_.decision_rule = rule.name();
     a_.invented = v.invented;
     a_.cautions = {
         "Not a substitute for a competent person: local codes and licensed practice come first.",
@@ -172,6 +180,7 @@ class assessor {
  private:
   const visit& visit_;
   const rulebook& rules_;
+  decision_rule rule_;
   assessment a_;
   std::vector<working> before_;  // working that leads to the next finding
   remark doubt_{};               // a formula on that way was used outside the range in which it is known to hold
@@ -197,7 +206,7 @@ class assessor {
   template <class C>
   verdict judge(const C& check, std::initializer_list<given> x, const rulebook& rules) const {
     static const check_info& info = entry_of(check).check;
-    return v1::detail::judge(info, std::vector<given>(x), rules);
+    return v1::detail::judge(info, std::vector<given>(x), rules, rule_);
   }
   template <class C>
   static const check_info& info_of(const C& check) {
@@ -243,7 +252,10 @@ class assessor {
     const auto say = [&](std::string_view words_) {
       return fmt::format(fmt::runtime(words_), fmt::arg("s", subject), fmt::arg("v", value), fmt::arg("l", limit_words(v)));
     };
-    if (v.outcome == outcome::pass) f.plain = say(w.pass);
+    const bool against_reading = (v.outcome == outcome::pass && v.plain == outcome::fail) || (v.outcome == outcome::fail && v.plain == outcome::pass);
+    if (against_reading) f.plain = fmt::format("{} (rule \"{}\"). As read: {}", v.outcome == outcome::pass ? "Accepted, since failure is not proved" : "Rejected, since conformity is not proved",
+                                               v.decided_by.name(), say(v.plain == outcome::pass ? w.pass : w.fail));
+    else if (v.outcome == outcome::pass) f.plain = say(w.pass);
     else if (v.outcome == outcome::fail) f.plain = say(w.fail);
     else if (v.reason == reason::straddles_limit && v.plain == outcome::fail)
       f.plain = "Does not meet the limit as read, but the reading is too uncertain to prove it: " + say(w.fail);
@@ -489,7 +501,7 @@ class assessor {
 
 }  // namespace
 
-assessment assess(const visit& v, const rulebook& rules) { return assessor(v, rules).run(); }
+assessment assess(const visit& v, const rulebook& rules, const decision_rule& rule) { return assessor(v, rules, rule).run(); }
 
 document::value to_document(const assessment& a) {
   document::array findings, cautions;
@@ -518,6 +530,7 @@ document::value to_document(const assessment& a) {
                           {"date", a.date},
                           {"invented", a.invented},
                           {"rulebook", a.rulebook},
+                          {"decision_rule", a.decision_rule},
                           {"summary", document::object{{"pass", a.count(outcome::pass)}, {"fail", a.count(outcome::fail)}, {"undecided", a.count(outcome::undecided)}}},
                           {"cautions", cautions},
                           {"findings", findings}};

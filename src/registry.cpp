@@ -69,6 +69,7 @@ std::span<const entry> catalogue() {
     subjects::sensing(a);
     subjects::heating(a);
     subjects::air(a);
+    subjects::decision(a);
     for (auto& e : a) use_batches(e, table_in_use());
     return a;
   }();
@@ -177,6 +178,9 @@ namespace {
 document::value invoke(const entry& e, const document::object& inputs) {
   const auto* ids = inputs.find("rulebook");
   const rulebook named = ids && ids->as<std::string>() ? rules::find(*ids->as<std::string>()) : rulebook();
+  const auto* method = inputs.find("rule");
+  const bool ruled = method && method->as<std::string>() && e.is == entry::what::check;
+  const decision_rule rule = ruled ? decision_rule(*method->as<std::string>()) : decision_rule();
   if (e.is == entry::what::model) {
     document::object rest = inputs;
     std::erase_if(rest.fields, [](const auto& f) { return f.first == "rulebook"; });
@@ -185,7 +189,7 @@ document::value invoke(const entry& e, const document::object& inputs) {
   const auto args = e.args();
   for (const auto& f : inputs.fields) {
     const bool known = std::any_of(args.begin(), args.end(), [&](const argument& a) { return a.name == f.first; }) ||
-                       (e.is == entry::what::check && f.first == "rulebook");
+                       (e.is == entry::what::check && (f.first == "rulebook" || (ruled && f.first == "rule")));
     if (!known) unknown_argument(e, f.first);
   }
   const auto missing = [&](const argument& a) {
@@ -235,7 +239,7 @@ document::value invoke(const entry& e, const document::object& inputs) {
       list.emplace_back(reading_from(*v));
     }
   }
-  return to_document(detail::judge(e.check, list, named));
+  return to_document(detail::judge(e.check, list, named, rule));
 }
 
 }  // namespace v1

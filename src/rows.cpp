@@ -20,6 +20,7 @@ given readings::at(std::size_t row, const argument& a) const {
   if (r.is == reading::state::value && exact) return measured::exact(r.number);
   r.instrument = instrument;
   r.statement = statement;
+  if (!statement) r.meter = meter;
   if (!standard_uncertainty.empty()) {
     accuracy own{};
     own.standard_uncertainty = standard_uncertainty[row];
@@ -33,7 +34,7 @@ std::size_t verdicts::count(makegood::outcome o) const { return static_cast<std:
 verdict verdicts::at(std::size_t row) const {
   std::vector<given> list;
   for (std::size_t i = 0; i < arguments.size(); ++i) list.push_back(arguments[i].at(row, check->check.args[i]));
-  return detail::judge(check->check, list, book);
+  return detail::judge(check->check, list, book, decided_by);
 }
 
 namespace {
@@ -46,6 +47,7 @@ struct rows_of_a_check {
   std::array<const signed char*, most_arguments> states{};
   std::array<signed char, most_arguments> single_state{};
   std::vector<std::vector<signed char>> state_columns{};
+  std::deque<std::vector<double>> number_columns{};  ///< readings freed from their leads, doubts by range
   std::vector<detail::doubt_term> terms{};
   std::deque<std::string> names{};
   std::vector<choice_row> rules{};
@@ -81,6 +83,39 @@ void add_rule(rows_of_a_check& r, const check_info& c, const rulebook& book, std
   r.rule_missing.push_back(missing);
 }
 
+/// The doubt of a column by the statement of its instrument; several ranges have each their own sources. Leads are taken off.
+template <class Add>
+void add_statements(rows_of_a_check& r, const check_info& c, const argument& a, std::size_t i, const readings& g, std::size_t rows, const Add& add) {
+  const reads kind = g.statement || g.meter ? read_with(a) : a.instrument;
+  std::vector<const accuracy*> of_row, different;
+  if (g.statement) {
+    different.push_back(&*g.statement);
+  } else if (g.meter) {
+    for (const double x : g.values) {
+      of_row.push_back(g.meter->statement_for(kind, x));
+      if (std::find(different.begin(), different.end(), of_row.back()) == different.end()) different.push_back(of_row.back());
+    }
+  }
+  if (different.empty()) different.push_back(nullptr);
+  const auto stated = [&](std::size_t k) { return different.size() == 1 ? different[0] : of_row[k]; };
+  for (const accuracy* d : different) {
+    if (d && d->has_leads() && a.unit.symbol != unit::ohm.symbol) refuse(c, std::string(a.name) + ": " + std::string(detail::leads_not_here));
+    const auto add_range = [&](std::string_view source, bool, bool of_reading, double size) {
+      auto& sizes = r.number_columns.emplace_back(rows);
+      for (std::size_t k = 0; k < rows; ++k) sizes[k] = stated(k) == d ? size : 0.0;
+      r.terms.push_back({r.names.emplace_back(source), i, of_reading, size, sizes.data()});
+    };
+    if (different.size() == 1) r.assumed = each_source(d, g.instrument, {}, kind, a.name, add) || r.assumed;
+    else r.assumed = each_source(d, g.instrument, {}, kind, a.name, add_range) || r.assumed;
+  }
+  if (std::any_of(different.begin(), different.end(), [](const accuracy* d) { return d && d->bias() > 0.0; })) {
+    auto& corrected = r.number_columns.emplace_back(g.values.begin(), g.values.end());
+    for (std::size_t k = 0; k < rows; ++k)
+      if (const accuracy* d = stated(k)) corrected[k] = corrected[k] - d->bias();
+    r.x[i] = corrected.data();
+  }
+}
+
 /// The column of argument i, and its doubt.
 void add_argument(rows_of_a_check& r, const check_info& c, std::size_t i, const readings& g, std::size_t rows) {
   const auto& a = c.args[i];
@@ -106,12 +141,16 @@ void add_argument(rows_of_a_check& r, const check_info& c, std::size_t i, const 
       for (const auto& p : m->parts) add(p.source, true, false, p.u);
     } else {
       const reading read = std::holds_alternative<double>(one) ? reading(std::get<double>(one)) : std::get<reading>(one);
-      r.single[i] = read.has_number() ? read.number : 0.0;
+      const reads kind = read.statement || read.meter ? read_with(a) : a.instrument;
+      const accuracy* stated = read.stated_for(kind);
+      if (stated && stated->has_leads() && a.unit.symbol != unit::ohm.symbol) refuse(c, std::string(a.name) + ": " + std::string(detail::leads_not_here));
+      std::vector<note> told;
+      r.single[i] = !read.has_number() ? 0.0 : stated ? detail::reading_corrected(*stated, read.number, i, told) : read.number;
       if (read.is != reading::state::value) {
         r.state_columns.emplace_back(rows, static_cast<signed char>(read.is));
         r.states[i] = r.state_columns.back().data();
       }
-      if (read.has_number()) r.assumed = each_source(read.statement, read.instrument, read.label, a.instrument, a.name, add) || r.assumed;
+      if (read.has_number()) r.assumed = each_source(stated, read.instrument, read.label, kind, a.name, add) || r.assumed;
       if (is_nan(r.single[i])) refuse(c, std::string(a.name) + ": " + detail::out_of_range_text(a, r.single[i]));  // said once, it is no missing row
     }
     return;
@@ -131,7 +170,7 @@ void add_argument(rows_of_a_check& r, const check_info& c, std::size_t i, const 
   }
   if (!g.standard_uncertainty.empty()) {
     std::string name(g.instrument.empty() ? std::string("an unnamed instrument") : g.instrument);
-    const auto* typical = class_of(a.instrument);
+    const auto* typical = class_of(read_with(a));
     name += ", " + std::string(typical ? typical->key : "reading") + ", " + std::string(a.name) + ", stated";
     detail::doubt_term t{r.names.emplace_back(name), i, false, 0.0};
     for (const double u : g.standard_uncertainty)
@@ -139,7 +178,7 @@ void add_argument(rows_of_a_check& r, const check_info& c, std::size_t i, const 
     t.column = g.standard_uncertainty.data();
     r.terms.push_back(t);
   } else if (!g.exact) {
-    r.assumed = each_source(g.statement, g.instrument, {}, a.instrument, a.name, add) || r.assumed;
+    add_statements(r, c, a, i, g, rows, add);
   }
 }
 
@@ -159,6 +198,7 @@ verdicts judge_rows(const entry& e, std::span<const readings> arguments, const r
   verdicts v;
   v.check = &e;
   v.book = book;
+  v.decided_by = how.rule;
   v.arguments.assign(arguments.begin(), arguments.end());
   for (std::size_t i = arguments.size(); i < n; ++i)
     v.arguments.emplace_back(c.args[i].table ? given(c.args[i].table->rows[static_cast<std::size_t>(c.args[i].fallback)].key) : given(measured::exact(c.args[i].fallback)));
@@ -199,6 +239,9 @@ verdicts judge_rows(const entry& e, std::span<const readings> arguments, const r
   k.two_sided = c.two_sided;
   k.may_doubt = c.may_doubt;
   k.nan_for_errors = how.nan_for_errors;
+  k.by_probability = how.rule.by_probability();
+  k.accept = how.rule.accept;
+  k.reject = how.rule.reject;
   k.value = v.value.data();
   k.lower = v.lower.data();
   k.upper = v.upper.data();

@@ -66,11 +66,13 @@ constexpr model_argument check_sensor_arguments[] = {
     {"resistance_ohm", "reading", "resistance of the sensor"},
     {"temperature_c", "reading", "temperature at the sensor"},
     {"curve", "object",
-     "\"kind\" and its constants: \"ntc\" (reference_ohm, reference_c, beta_k), \"steinhart_hart\" (a, b, c), \"rtd\" (r0_ohm) or \"silicon_ptc\" (reference_ohm)"}};
+     "\"kind\" and its constants: \"ntc\" (reference_ohm, reference_c, beta_k), \"steinhart_hart\" (a, b, c), \"rtd\" (r0_ohm) or \"silicon_ptc\" (reference_ohm)"},
+    {"rule", "rule", "decision rule, such as \"iso14253\" or \"jcgm106:0.99\"; default: pass at 95 %, fail at 5 %", true}};
 verdict judge_sensor(const document::object& inputs, const rulebook&) {
   const fields in("check_sensor", inputs);
-  in.only("resistance_ohm", "temperature_c", "curve");
-  return makegood::sensing::check_sensor(reading_from(in.need("resistance_ohm")), reading_from(in.need("temperature_c")), curve_from(in.need("curve")));
+  in.only("resistance_ohm", "temperature_c", "curve", "rule");
+  return makegood::sensing::check_sensor(reading_from(in.need("resistance_ohm")), reading_from(in.need("temperature_c")), curve_from(in.need("curve")),
+                                          in.has("rule") ? decision_rule(in.text("rule")) : decision_rule());
 }
 constexpr model check_sensor{{"check_sensor", "Resistance of a sensor against its curve at the temperature it should have, for every kind of curve.", check_sensor_arguments,
                               makegood::sensing::sensor_band_practice, nullptr, judge_sensor}};

@@ -11,6 +11,7 @@ void electrical(std::vector<entry>& all);
 void sensing(std::vector<entry>& all);
 void heating(std::vector<entry>& all);
 void air(std::vector<entry>& all);
+void decision(std::vector<entry>& all);
 
 /// Reads the fields of a document for a model; every message names the model and the field.
 class fields {
@@ -27,6 +28,10 @@ class fields {
     const auto* x = v.as<double>();
     if (!x) throw range_error(std::string(model_) + ": \"" + std::string(name) + "\" must be a number, not " + std::string(document::type_name(v)));
     return *x;
+  }
+  bool has(std::string_view name) const {
+    const auto* v = from_.find(name);
+    return v && !v->is_null();
   }
   double number_or(std::string_view name, double otherwise) const { return from_.find(name) ? number(name) : otherwise; }
   const std::string& text(std::string_view name) const {

@@ -10,9 +10,11 @@ from ._core import (
     Accuracy,
     Assessment,
     ConvergenceError,
+    DecisionRule,
     DocumentError,
     Error,
     Finding,
+    Instrument,
     Measured,
     RangeError,
     Reading,
@@ -23,11 +25,13 @@ from ._core import (
     Visit,
     __version__,
     assess,
+    decision_rules,
+    operating_limits,
     read_visit,
     rulebooks,
     visit_schema,
 )
-from . import air, electrical, heating, sensing
+from . import air, decision, electrical, heating, sensing
 
 
 def _found(*parts: str) -> str:
@@ -79,7 +83,7 @@ def __getattr__(name):
 
 
 __all__ = [
-    "Accuracy", "Assessment", "ConvergenceError", "DocumentError", "Error", "Finding", "Measured", "RangeError", "Reading",
-    "Readings", "RelationError", "RuleError", "Rulebook", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "electrical",
-    "get_cmake_dir", "get_include", "heating", "load_visit", "read_visit", "report", "rulebooks", "sensing", "visit_schema",
+    "Accuracy", "Assessment", "ConvergenceError", "DecisionRule", "DocumentError", "Error", "Finding", "Instrument", "Measured", "RangeError", "Reading",
+    "Readings", "RelationError", "RuleError", "Rulebook", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "decision", "decision_rules", "electrical",
+    "get_cmake_dir", "get_include", "heating", "load_visit", "operating_limits", "read_visit", "report", "rulebooks", "sensing", "visit_schema",
 ]  # fmt: skip

@@ -4,6 +4,7 @@ import os
 from typing import Any, Literal
 
 from . import air as air
+from . import decision as decision
 from . import electrical as electrical
 from . import heating as heating
 from . import sensing as sensing
@@ -11,9 +12,11 @@ from ._core import (
     Accuracy as Accuracy,
     Assessment as Assessment,
     ConvergenceError as ConvergenceError,
+    DecisionRule as DecisionRule,
     DocumentError as DocumentError,
     Error as Error,
     Finding as Finding,
+    Instrument as Instrument,
     Measured as Measured,
     RangeError as RangeError,
     Reading as Reading,
@@ -24,6 +27,8 @@ from ._core import (
     Visit as Visit,
     __version__ as __version__,
     assess as assess,
+    decision_rules as decision_rules,
+    operating_limits as operating_limits,
     read_visit as read_visit,
     rulebooks as rulebooks,
     visit_schema as visit_schema,
@@ -51,9 +56,11 @@ __all__ = [
     "Accuracy",
     "Assessment",
     "ConvergenceError",
+    "DecisionRule",
     "DocumentError",
     "Error",
     "Finding",
+    "Instrument",
     "Measured",
     "RangeError",
     "Reading",
@@ -68,11 +75,14 @@ __all__ = [
     "air",
     "assess",
     "catalogue",
+    "decision",
+    "decision_rules",
     "electrical",
     "get_cmake_dir",
     "get_include",
     "heating",
     "load_visit",
+    "operating_limits",
     "read_visit",
     "report",
     "rulebooks",

@@ -16,12 +16,15 @@ class Readings:
     values: numbers; NaN, None or a masked element: not measured. A list may also hold Reading objects, without accuracies of their own.
     states: for each row "value", "above", "below", "no_trip", "not_measured" or "pending" (or its number, 0 to 5).
     standard_uncertainty: for each row, in the unit of the values. accuracy: what is stated of the instrument, for all rows.
+    instrument: its name, or an Instrument: its statement for what the check reads, by range row by row.
     exact: numbers without doubt. Nothing of these: the worst case of the instrument's class, as for a bare number.
     """
 
-    def __init__(self, values: Any, *, states: Any = None, standard_uncertainty: Any = None, accuracy: Any = None, instrument: str = "", exact: bool = False) -> None:
+    def __init__(self, values: Any, *, states: Any = None, standard_uncertainty: Any = None, accuracy: Any = None, instrument: Any = "", exact: bool = False) -> None:
         if sum((standard_uncertainty is not None, accuracy is not None, bool(exact))) > 1:
             raise TypeError("Readings: give one of standard_uncertainty, accuracy and exact")
+        if not isinstance(instrument, (str, _core.Instrument)):
+            raise TypeError(f"Readings: instrument is a name or an Instrument, not {type(instrument).__name__}")
         if accuracy is not None and not isinstance(accuracy, _core.Accuracy):
             raise TypeError(f"Readings: accuracy must be an Accuracy, not {type(accuracy).__name__}")
         self.values, own = _numbers(values)
@@ -85,8 +88,8 @@ class Verdicts:
     outcomes = _core.outcomes
     reasons = _core.reasons
 
-    def __init__(self, door: Any, arguments: list[Any], book: Any, shape: tuple[int, ...], assumed: bool, columns: dict[str, Any]) -> None:
-        self._door, self._arguments, self._book = door, arguments, book
+    def __init__(self, door: Any, arguments: list[Any], book: Any, shape: tuple[int, ...], assumed: bool, columns: dict[str, Any], rule: Any = None) -> None:
+        self._door, self._arguments, self._book, self._rule = door, arguments, book, rule
         self.shape = shape
         self.assumed = assumed
         for name, column in columns.items():
@@ -95,6 +98,11 @@ class Verdicts:
     @property
     def check(self) -> str:
         return self._door.__name__
+
+    @property
+    def rule(self) -> str:
+        """The decision rule, as it can be given again."""
+        return "default" if self._rule is None else self._rule.name
 
     @property
     def limit(self) -> Any:
@@ -148,7 +156,7 @@ class Verdicts:
         flat = np.arange(int(np.prod(self.shape))).reshape(self.shape)[index]
         if np.ndim(flat):
             raise TypeError("one row at a time: an index for each dimension; for parts of columns index the columns")
-        return self._door._judge([_row(a, int(flat)) for a in self._arguments], self._book)
+        return self._door._judge([_row(a, int(flat)) for a in self._arguments], self._book, self._rule)
 
     def __iter__(self) -> Any:
         return (self[i] for i in np.ndindex(self.shape))
@@ -184,14 +192,17 @@ def _row(argument: Any, i: int) -> Any:
     accuracy = argument.accuracy
     if argument.standard_uncertainty is not None:
         accuracy = _core.Accuracy(standard_uncertainty=float(argument.standard_uncertainty[i]))
-    return _core.Reading._of(state, number, accuracy, argument.instrument)
+    if accuracy is None and isinstance(argument.instrument, _core.Instrument):
+        return _core.Reading._of_instrument(state, number, argument.instrument)
+    name = argument.instrument if isinstance(argument.instrument, str) else argument.instrument.id
+    return _core.Reading._of(state, number, accuracy, name)
 
 
 def is_column(value: Any) -> bool:
     return isinstance(value, (list, Readings)) or bool(getattr(value, "ndim", 0))
 
 
-def check(door: Any, values: list[Any], book: Any, errors: str, threads: int) -> Verdicts:
+def check(door: Any, values: list[Any], book: Any, errors: str, threads: int, rule: Any = None) -> Verdicts:
     """The check over all rows of its columns, whose shapes are broadcast."""
     described = _slow._arguments(door)
     arguments: list[Any] = []
@@ -234,8 +245,9 @@ def check(door: Any, values: list[Any], book: Any, errors: str, threads: int) ->
         else:
             given.append(c)
         rows.append(c)
-    assumed, result = door._judge_rows(given, book, threads, errors == "nan")
-    return Verdicts(door, rows, book, shape, assumed, result)
+    decided = rule if isinstance(rule, _core.DecisionRule) else _core.DecisionRule(rule or "default")
+    assumed, result = door._judge_rows(given, book, threads, errors == "nan", decided)
+    return Verdicts(door, rows, book, shape, assumed, result, decided)
 
 
 def slopes(door: Any, values: list[Any], threads: int, errors: str) -> tuple[Any, dict[str, Any]]:

@@ -6,7 +6,7 @@ from typing import Any, ClassVar, Literal, NoReturn, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Accuracy, Reading, Verdict
+from ._core import Accuracy, Instrument, Reading, Verdict
 
 _Numbers: TypeAlias = npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | Sequence[float]
 _Column: TypeAlias = npt.NDArray[np.float64]
@@ -20,7 +20,7 @@ class Readings:
     states: _Codes | None
     standard_uncertainty: _Column | None
     accuracy: Accuracy | None
-    instrument: str
+    instrument: str | Instrument
     exact: bool
     def __init__(
         self,
@@ -29,7 +29,7 @@ class Readings:
         states: Sequence[str] | Sequence[int] | npt.NDArray[np.str_] | npt.NDArray[np.integer[Any]] | None = None,
         standard_uncertainty: float | _Numbers | None = None,
         accuracy: Accuracy | None = None,
-        instrument: str = "",
+        instrument: str | Instrument = "",
         exact: bool = False,
     ) -> None: ...
 
@@ -51,6 +51,8 @@ class Verdicts:
     probability: _Column
     @property
     def check(self) -> str: ...
+    @property
+    def rule(self) -> str: ...
     @property
     def limit(self) -> _Column: ...
     @property

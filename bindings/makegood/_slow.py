@@ -49,7 +49,8 @@ def signature(door: Any) -> Any:
         default = a["default"] if "default" in a else (None if a.get("optional") else empty)
         parameters.append(inspect.Parameter(a["name"], inspect.Parameter.POSITIONAL_OR_KEYWORD, default=default))
     if door.kind == "check":
-        place = next((i for i, p in enumerate(parameters) if p.default is not empty), len(parameters))
+        parameters.append(inspect.Parameter("rule", inspect.Parameter.KEYWORD_ONLY, default=None))
+        place = next((i for i, p in enumerate(parameters) if p.default is not empty), len(parameters) - 1)
         default = empty if described["limit"] else None
         parameters.insert(place, inspect.Parameter("rulebook", inspect.Parameter.POSITIONAL_OR_KEYWORD, default=default))
     return inspect.Signature(parameters)
@@ -230,13 +231,14 @@ def _check_parameters(door: Any) -> list[tuple[str, Any]]:
     """Names and defaults of a check with its rulebook, in order; _MISSING: no default."""
     found = _parameters.get(door)
     if found is None:
-        found = [(p.name, _MISSING if p.default is p.empty else p.default) for p in signature(door).parameters.values()]
+        found = [(p.name, _MISSING if p.default is p.empty else p.default) for p in signature(door).parameters.values() if p.kind != p.KEYWORD_ONLY]
         _parameters[door] = found
     return found
 
 
 def _check(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any], errors: str, threads: int) -> Any:
     parameters = _check_parameters(door)
+    rule = kwargs.pop("rule", None)
     values = _bind(door, tuple(name for name, _ in parameters), args, kwargs)
     book = None
     rest = []
@@ -256,8 +258,8 @@ def _check(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any], errors: str
     if any(isinstance(v, list) or getattr(v, "ndim", 0) or type(v).__name__ == "Readings" for v in rest):
         from . import _rows
 
-        return _rows.check(door, rest, book, errors, threads)
-    return door._judge(rest, book)
+        return _rows.check(door, rest, book, errors, threads, rule)
+    return door._judge(rest, book, rule)
 
 
 def _model(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:

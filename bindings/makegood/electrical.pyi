@@ -8,7 +8,7 @@ from typing import Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import DecisionRule, Formula, Measured, Rulebook, Verdict, _Array, _Given, _Rows
 from ._rows import Verdicts
 from ._slow import Worked
 
@@ -646,6 +646,8 @@ class _CheckVoltageDrop(Formula):
         load_kind: _LoadKind,
         rulebook: str | Rulebook,
         length_m: _Given = 0.0,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Voltage drop of a final circuit against the rulebook's share of the nominal voltage."""
     @overload
@@ -659,6 +661,7 @@ class _CheckVoltageDrop(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1302,7 +1305,15 @@ class _CheckAdiabatic(Formula):
     """Energy let through in a fault against what the conductor bears."""
 
     @overload
-    def __call__(self, area_mm2: _Given, k: _Given, let_through_a2s: _Given, rulebook: str | Rulebook) -> Verdict:  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        area_mm2: _Given,
+        k: _Given,
+        let_through_a2s: _Given,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
         """Energy let through in a fault against what the conductor bears."""
     @overload
     def __call__(
@@ -1314,6 +1325,7 @@ class _CheckAdiabatic(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1327,6 +1339,8 @@ class _CheckLoopImpedance(Formula):
         voltage_v: _Given,
         operating_current_a: _Given,
         rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Earth fault loop impedance against the highest at which the device disconnects in time."""
     @overload
@@ -1339,6 +1353,7 @@ class _CheckLoopImpedance(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1346,7 +1361,14 @@ class _CheckInsulation(Formula):
     """Insulation resistance against the rulebook's least value."""
 
     @overload
-    def __call__(self, resistance_mohm: _Given, circuit_kind: _CircuitKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm: _Given,
+        circuit_kind: _CircuitKind,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
         """Insulation resistance against the rulebook's least value."""
     @overload
     def __call__(
@@ -1357,6 +1379,7 @@ class _CheckInsulation(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1364,7 +1387,14 @@ class _CheckRcdTrip(Formula):
     """Tripping time of a residual current device at its rated residual current against the rulebook's limit."""
 
     @overload
-    def __call__(self, time_ms: _Given, rcd_kind: _RcdKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        time_ms: _Given,
+        rcd_kind: _RcdKind,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
         """Tripping time of a residual current device at its rated residual current against the rulebook's limit."""
     @overload
     def __call__(
@@ -1375,6 +1405,7 @@ class _CheckRcdTrip(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 voltage_drop: Final[_VoltageDrop]

@@ -8,7 +8,7 @@ from typing import Final, final, Literal, overload
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Formula, Measured, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import DecisionRule, Formula, Measured, Rulebook, Verdict, _Array, _Given, _Rows
 from ._rows import Verdicts
 from ._slow import Worked
 
@@ -387,6 +387,8 @@ class _CheckElementResistance(Formula):
         rulebook: str | Rulebook,
         mats_count: _Given = 1.0,
         cold_tail_ohm: _Given = 0.0,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of heating mats or an element as read, less the cold tail, against the band about the rated resistance."""
     @overload
@@ -401,6 +403,7 @@ class _CheckElementResistance(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 element_resistance: Final[_ElementResistance]

@@ -133,8 +133,83 @@ void append(std::vector<entry>& all, std::string_view subject, list<Item...>) {
 
 // ---- documents -------------------------------------------------------------------------------------------------------
 
+/// The numbers and the marks of a statement, by the names that documents give them.
+struct accuracy_number {
+  std::string_view name;
+  double accuracy::*is;
+};
+inline constexpr accuracy_number accuracy_numbers[] = {
+    {"percent", &accuracy::percent},
+    {"counts", &accuracy::counts},
+    {"resolution", &accuracy::resolution},
+    {"limit", &accuracy::limit},
+    {"standard_uncertainty", &accuracy::standard_uncertainty},
+    {"coverage_factor", &accuracy::coverage_factor},
+    {"range", &accuracy::range},
+    {"leads_ohm", &accuracy::leads_ohm},
+    {"leads_standard_uncertainty_ohm", &accuracy::leads_standard_uncertainty_ohm}};
+struct accuracy_mark {
+  std::string_view name;
+  bool accuracy::*is;
+};
+inline constexpr accuracy_mark accuracy_marks[] = {
+    {"nulled", &accuracy::nulled}, {"leads_left_in", &accuracy::leads_left_in}, {"common_offset", &accuracy::common_offset}};
+inline constexpr std::string_view basis_names[] = {"stated", "operating_2019", "operating_error_limit"};
+
+inline document::value to_document(const accuracy& a) {
+  document::object o;
+  for (const auto& n : accuracy_numbers) o.set(std::string(n.name), a.*n.is);
+  for (const auto& m : accuracy_marks) o.set(std::string(m.name), a.*m.is);
+  o.set("basis", basis_names[static_cast<std::size_t>(a.basis)]);
+  return o;
+}
+inline accuracy accuracy_from(const document::value& v) {
+  const auto* o = v.as<document::object>();
+  if (!o) throw range_error("an accuracy is an object such as {\"percent\": 5, \"counts\": 3, \"resolution\": 0.01}");
+  accuracy a;
+  for (const auto& n : accuracy_numbers)
+    if (const auto* x = o->find(n.name); x && x->as<double>()) {
+      if (!(*x->as<double>() >= 0.0)) throw range_error("accuracy: \"" + std::string(n.name) + "\" must be 0 or more");
+      a.*n.is = *x->as<double>();
+    }
+  for (const auto& m : accuracy_marks)
+    if (const auto* x = o->find(m.name); x && x->as<bool>()) a.*m.is = *x->as<bool>();
+  if (const auto* x = o->find("basis"); x && x->as<std::string>())
+    for (std::size_t i = 0; i < std::size(basis_names); ++i)
+      if (*x->as<std::string>() == basis_names[i]) a.basis = static_cast<statement_basis>(i);
+  return a;
+}
+inline document::value to_document(const instrument& i) {
+  document::array functions;
+  for (const auto& f : i.functions) {
+    const auto* c = class_of(f.kind);
+    auto o = to_document(f.statement);
+    std::get<document::object>(o.is).set("reads", c ? c->key : std::string_view());
+    functions.push_back(o);
+  }
+  return document::object{{"id", i.id}, {"functions", functions}};
+}
+inline instrument instrument_from(const document::value& v) {
+  instrument i;
+  const auto* o = v.as<document::object>();
+  const auto* id = o ? o->find("id") : nullptr;
+  const auto* list = o ? o->find("functions") : nullptr;
+  if (!id || !id->as<std::string>() || !list || !list->as<document::array>())
+    throw range_error("an instrument is an object with \"id\" and a list of \"functions\"");
+  i.id = *id->as<std::string>();
+  for (const auto& f : *list->as<document::array>()) {
+    const auto* part = f.as<document::object>();
+    const auto* word = part ? part->find("reads") : nullptr;
+    const reads kind = word && word->as<std::string>() ? reads_of(*word->as<std::string>()) : reads::nothing;
+    if (kind == reads::nothing) throw range_error("instrument \"" + i.id + "\": a function says what it \"reads\": " + reads_text());
+    i.functions.push_back({kind, accuracy_from(f)});
+  }
+  return i;
+}
+
 /// The reading that a document states: a number, {"value": x}, {"above": x}, {"below": x}, {"state": "no_trip"}, or null;
-/// with "instrument" (its name) and "accuracy" (percent, counts, resolution, limit, standard_uncertainty, coverage_factor).
+/// with "instrument" (its name, or an object: "id" and "functions"), "accuracy" (see to_document), "test_voltage_v", "circuit_state",
+/// "time", "supersedes".
 inline reading reading_from(const document::value& v) {
   if (v.is_null()) return reading::not_measured();
   if (const auto* x = v.as<double>()) return reading(*x);
@@ -154,15 +229,20 @@ inline reading reading_from(const document::value& v) {
     else if (word && *word == "pending") r = reading::pending();
     else known = word && *word == "not_measured";
     if (known) {
-      if (const auto* i = o->find("instrument"); i && i->as<std::string>()) r.instrument = *i->as<std::string>();
-      if (const auto* a = o->find("accuracy"); a && a->as<document::object>()) {
-        const auto& stated = *a->as<document::object>();
-        const auto part = [&](std::string_view name) {
-          const double* x = number_in(stated, name);
-          return x ? *x : 0.0;
-        };
-        r.statement = accuracy{part("percent"), part("counts"), part("resolution"), part("limit"), part("standard_uncertainty"), part("coverage_factor")};
+      if (const auto* i = o->find("instrument"); i && i->as<std::string>()) {
+        r.instrument = *i->as<std::string>();
+      } else if (i && i->as<document::object>()) {
+        r.meter = std::make_shared<const instrument>(instrument_from(*i));
+        r.instrument = r.meter->id;
       }
+      if (const auto* a = o->find("accuracy"); a && a->as<document::object>()) r.statement = accuracy_from(*a);
+      const auto text_in = [&](std::string_view name, std::string& into) {
+        if (const auto* t = o->find(name); t && t->as<std::string>()) into = *t->as<std::string>();
+      };
+      text_in("circuit_state", r.circuit_state);
+      text_in("time", r.taken_at);
+      text_in("supersedes", r.supersedes);
+      if (const double* u = number_in(*o, "test_voltage_v")) r.test_voltage_v = *u;
       return r;
     }
   }
@@ -190,8 +270,14 @@ inline document::value to_document(const working& w) {
   append_steps(steps, w, true);
   return document::object{{"steps", steps}, {"value", document::number_or_null(w.value)}, {"unit", w.unit}, {"latex", latex(w)}};
 }
+inline document::value to_document(const std::optional<better_reading>& b) {
+  if (!b) return nullptr;
+  return document::object{{"argument", b->all_readings ? std::string_view() : b->argument}, {"unit", b->unit}, {"standard_uncertainty", b->standard_uncertainty},
+                          {"now", b->now}, {"share", b->share}, {"outcome", outcome_text(b->outcome)}, {"all_readings", b->all_readings}};
+}
 inline document::value to_document(const verdict& v, bool with_steps = true) {
-  document::array overrides, steps;
+  document::array overrides, steps, notes;
+  for (const auto& t : v.notes()) notes.push_back(t);
   for (const auto& o : v.overrides()) overrides.push_back(o);
   if (with_steps)
     for (const auto& w : v.worked()) append_steps(steps, w);
@@ -214,6 +300,11 @@ inline document::value to_document(const verdict& v, bool with_steps = true) {
       {"assumed", v.assumed},
       {"censored", v.censored()},
       {"settle", v.settle()},
+      {"better", to_document(v.better())},
+      {"decision", document::object{{"rule", v.decided_by.name()}, {"text", v.decided_by.text()}, {"kind", v.decided_by.by_probability() ? "probability" : "guard band"},
+                                    {"accept", v.decided_by.accept}, {"reject", v.decided_by.reject}, {"statement", v.statement()},
+                                    {"source", v.decided_by.method->from.title}, {"clause", v.decided_by.method->from.clause}, {"grade", v.decided_by.method->from.grade}}},
+      {"notes", notes},
       {"source", document::object{{"title", v.source_title()}, {"clause", v.source_clause()}, {"grade", v.source_grade()}, {"rule", v.rule_text()}, {"rulebook", v.rulebook()}}},
       {"overrides", overrides},
       {"caution", v.caution()},

@@ -3,6 +3,7 @@
 #pragma once
 #include "air/list.hpp"
 #include "catalogue.hpp"
+#include "decision/list.hpp"
 #include "electrical/list.hpp"
 #include "heating/list.hpp"
 #include "job/assess.hpp"

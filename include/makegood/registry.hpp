@@ -34,6 +34,7 @@ struct readings {
   std::optional<given> all{};                    ///< for all rows, in place of `values`
   std::string instrument{};
   std::optional<accuracy> statement{};
+  std::shared_ptr<const v1::instrument> meter{};  ///< in place of a statement: by function, and by range row by row
   bool exact = false;                            ///< numbers without doubt, said by name
 
   readings(given one) : all(std::move(one)) {}
@@ -47,6 +48,7 @@ struct readings {
 struct rows_options {
   unsigned threads = 1;         ///< at most; more only where the work pays for it. The bits are the same
   bool nan_for_errors = false;  ///< a row with nonsense counts as not measured; otherwise it is an error that names the row
+  decision_rule rule{};         ///< of checks
 };
 /// The outcomes of a check over many rows, in columns.
 struct verdicts {
@@ -57,6 +59,7 @@ struct verdicts {
   const entry* check = nullptr;
   std::vector<readings> arguments{};
   rulebook book{};
+  decision_rule decided_by{};
 
   std::size_t size() const { return outcome.size(); }
   std::size_t count(makegood::outcome o) const;

@@ -10,6 +10,7 @@
 #include <tuple>
 #include <variant>
 #include <vector>
+#include "decision_rule.hpp"
 #include "reading.hpp"
 #include "rulebook.hpp"
 #include "scalar/probe.hpp"
@@ -50,8 +51,6 @@ struct given {
   given(const char* x) : is(std::string(x)) {}
 };
 
-/// The probability of conformity that proves a value, or its opposite. One place for the whole library.
-inline constexpr double proved_at = 0.95;
 /// No formula and no check takes more.
 inline constexpr std::size_t most_arguments = 12;
 
@@ -86,6 +85,27 @@ struct check_info {
   }
 };
 
+/// Something that a reader of a verdict is told of a reading behind it.
+struct note {
+  enum class what : unsigned char {
+    leads_subtracted, leads_left_in, leads_doubt_assumed, count_term_rules, operating_2019, operating_error_limit, bends
+  };
+  what is;
+  signed char argument;
+  double number = 0.0, also = 0.0;
+};
+/// The better reading that would settle a verdict: of which argument, with which standard uncertainty (in its unit), at the same value.
+struct better_reading {
+  std::string_view argument, unit;
+  double standard_uncertainty = 0.0, now = 0.0;
+  double share = 0.0;          ///< of the variance of the margin that this argument has now
+  makegood::outcome outcome = makegood::outcome::undecided;  ///< what it would then be
+  bool all_readings = false;   ///< no single one can: every reading must come down by standard_uncertainty / now
+};
+namespace detail {
+struct doubts;
+}
+
 /// The outcome of a check, with everything that a reader needs to defend it. Numbers and handles; the text is written when asked for.
 struct verdict {
   makegood::outcome outcome = makegood::outcome::undecided;
@@ -109,6 +129,9 @@ struct verdict {
     std::string detail, doubt, settle;
   };
   std::shared_ptr<const words> said{};   ///< written by the visit instead of the check
+  decision_rule decided_by{};
+  std::vector<note> told{};              ///< of the readings; see notes()
+  std::shared_ptr<const detail::doubts> doubts{};  ///< kept where the limit is straddled, for better()
 
   double expanded_uncertainty() const { return 2.0 * standard_uncertainty; }  ///< k = 2
   /// One sided checks: the limit; two sided: the nearer one.
@@ -184,10 +207,51 @@ struct verdict {
                (outside.argument.empty() ? "" : std::string(outside.argument) + " = " + quantity_text(outside.at, outside.unit, 6) + ": ") + std::string(outside.text);
       case reason::straddles_limit:
         if (!censored().empty()) return "the reading is out of the instrument's range on the side where it proves nothing";
-        return plain == makegood::outcome::fail ? "does not meet the limit as read; not proved either way" : "meets the limit as read; not proved either way";
+        return std::string(plain == makegood::outcome::fail ? "does not meet the limit as read; not proved either way" : "meets the limit as read; not proved either way") +
+               (decided_by.by_probability() ? std::string() : " (" + std::string(statement()) + " by the rule \"" + decided_by.name() + "\")");
+      case reason::none:
+        if (outcome == makegood::outcome::pass && plain == makegood::outcome::fail)
+          return "does not meet the limit as read; accepted by the rule \"" + decided_by.name() + "\", since failure is not proved";
+        if (outcome == makegood::outcome::fail && plain == makegood::outcome::pass)
+          return "meets the limit as read; rejected by the rule \"" + decided_by.name() + "\", since conformity is not proved";
+        return {};
       default: return {};
     }
   }
+  /// The statement of conformity in the words of a non-binary rule: pass, conditional pass, conditional fail, fail, or undecided where there is no value.
+  std::string_view statement() const {
+    if (reason != makegood::reason::straddles_limit || !censored().empty()) return outcome_text(outcome);
+    return plain == makegood::outcome::pass ? "conditional pass" : "conditional fail";
+  }
+  /// What is to be known of the readings: leads, counts, how an operating uncertainty was read.
+  std::vector<std::string> notes() const {
+    std::vector<std::string> list;
+    for (const auto& t : told) {
+      const auto& a = info->args[static_cast<std::size_t>(t.argument)];
+      const std::string name = std::string(a.name) + ": ";
+      switch (t.is) {
+        case note::what::leads_subtracted:
+          list.push_back(name + "leads of " + quantity_text(t.number, a.unit.symbol) + " were not nulled: subtracted, with a standard uncertainty of " + quantity_text(t.also, a.unit.symbol, 2));
+          break;
+        case note::what::leads_left_in: list.push_back(name + "leads of " + quantity_text(t.number, a.unit.symbol) + " were not nulled: they lie in the reading"); break;
+        case note::what::leads_doubt_assumed: list.push_back(name + "the doubt of the leads is assumed: half of their resistance either way"); break;
+        case note::what::count_term_rules:
+          list.push_back(name + "only " + number_text(t.number, 2) + " counts of the display: the count term rules the doubt; a lower range reads better");
+          break;
+        case note::what::bends:
+          list.push_back(name + "the margin bends within its doubt, so that its mean is off by " + quantity_text(t.number, unit(), 2) + ": the probability holds to first order only, and the decision is near");
+          break;
+        case note::what::operating_2019: list.push_back(name + "operating uncertainty of IEC 61557-1:2019, coverage factor 2: u = B/2"); break;
+        case note::what::operating_error_limit: list.push_back(name + "operating error of an edition before 2019, read as a limit of error: u = B/√3"); break;
+      }
+    }
+    if (assumed) list.push_back("the worst case of an instrument's class, read as a limit of error: u = B/√3");
+    return list;
+  }
+  /// The better reading that would settle it, calculated with the rule that was used; none: settled, or no reading can.
+  std::optional<better_reading> better() const;
+  /// What the outcome would be, had this instrument read the argument with the largest share of the doubt, at the same value.
+  makegood::outcome outcome_with(const instrument& other) const;
   /// What reading would settle it.
   std::string settle() const {
     if (said) return said->settle;
@@ -198,10 +262,14 @@ struct verdict {
       case reason::outside_validity: return "a measurement of the result itself, or a method that holds there";
       case reason::straddles_limit: {
         if (!censored().empty()) return "a reading on a range that reaches " + quantity_text(limit(), unit(), 4);
-        const double size = std::fabs(margin);
-        return size > 0.0 ? "a reading with a standard uncertainty of " + quantity_text(size / 1.6448536269514722, unit(), 2) +
-                                " or better (now " + quantity_text(standard_uncertainty, unit(), 2) + "), if it shows the same value"
-                          : "no reading can: the value lies on the limit itself; move the value";
+        const auto b = better();
+        if (!b) return "no reading can: the value lies on the limit itself; move the value";
+        const auto quantity = [&](double x) { return quantity_text(x, b->unit, 2); };
+        if (b->all_readings)
+          return "no better reading of one thing alone: all of them with " + number_text(100.0 * b->standard_uncertainty / b->now, 2) +
+                 " % of their present doubt, if they show the same values";
+        return "a reading of " + std::string(b->argument) + " with a standard uncertainty of " + quantity(b->standard_uncertainty) + " or better (now " +
+               quantity(b->now) + "), if it shows the same value";
       }
       default: return {};
     }
@@ -246,11 +314,20 @@ struct circumstances {
   M doubtful;                      ///< something lies outside its range of validity
   M beyond, beyond_larger;         ///< a reading lies out of its instrument's range; the true value is larger than the number
   bool two_sided;
+  bool by_probability = true;      ///< the decision rule, the same for all rows
+  double accept = proved_at, reject = 1.0 - proved_at;
+
+  void decide_by(const decision_rule& r) {
+    by_probability = r.by_probability();
+    accept = r.accept;
+    reject = r.reject;
+  }
 };
 
-/// The decision rule of the library, once, for every kind of number. `doubt_of(upper, u, direction)` gives the standard uncertainty of the
+/// The decision rules of the library, once, for every kind of number. `doubt_of(upper, u, direction)` gives the standard uncertainty of the
 /// distance to one limit, and how that distance grows with the reading that is out of range.
-/// A pass or a fail is proved with the probability `proved_at`; beyond the range, only where "beyond" moves the margin one way.
+/// A pass or a fail is proved with the probability of the rule or outside its guard bands; beyond the range, only where "beyond" moves the
+/// margin one way.
 template <class V, class M, class Doubt>
 MAKEGOOD_INLINE judged<V> decide(const V& value, const V& lower_, const V& upper_, const circumstances<M>& is, const Doubt& doubt_of) {
   const V zero(0.0), one(1.0), none(no_number);
@@ -282,7 +359,13 @@ MAKEGOOD_INLINE judged<V> decide(const V& value, const V& lower_, const V& upper
   r.standard_uncertainty = select(nearer_low, u_low, u_high);
   const V direction = select(is.has_upper, direction_high, direction_low);
 
-  const M proved = p >= V(proved_at), refuted = p <= V(1.0 - proved_at);
+  M proved = p >= V(is.accept), refuted = p <= V(is.reject);
+  if (!is.by_probability) {  // guard bands in units of U = 2 u
+    const auto reaches = [&](const V& margin, const V& w) MAKEGOOD_LAMBDA_INLINE { return margin > w || (!is.strict && margin >= w); };
+    const V accept(2.0 * is.accept), reject(-2.0 * is.reject);
+    proved = (!is.has_upper || reaches(to_upper, accept * u_high)) && (!is.has_lower || reaches(to_lower, accept * u_low));
+    refuted = (is.has_upper && !reaches(to_upper, reject * u_high)) || (is.has_lower && !reaches(to_lower, reject * u_low));
+  }
   const V undecided = code(outcome::undecided, zero);
   const V ordinary = select(proved, code(outcome::pass, zero), select(refuted, code(outcome::fail, zero), undecided));
 
@@ -314,9 +397,80 @@ struct doubt_term {
 };
 inline void sort_terms(std::vector<doubt_term>& terms) {
   std::sort(terms.begin(), terms.end(), [](const doubt_term& a, const doubt_term& b) {
-    return a.source != b.source ? a.source < b.source : a.argument < b.argument;
+    return a.source != b.source ? a.source < b.source : a.argument != b.argument ? a.argument < b.argument : a.of_reading > b.of_reading;
   });
   for (std::size_t i = 1; i < terms.size(); ++i) terms[i].first = terms[i].source != terms[i - 1].source;
+}
+
+/// What a straddled limit was judged with: kept so that the reading that would settle it can be calculated with the same rule.
+struct doubts {
+  std::vector<doubt_term> terms{};  ///< sorted; sizes in the unit of the argument
+  std::deque<std::string> names{};
+  std::size_t count = 0;            ///< of arguments
+  std::array<double, most_arguments> slope_upper{}, slope_lower{};
+  circumstances<bool> is{};
+  double value = no_number, lower = no_number, upper = no_number;
+
+  /// The verdict with the doubt of one argument (none: count) by a factor, and all others by another.
+  judged<double> with(std::size_t argument, double factor, double others = 1.0) const {
+    const auto doubt_of = [&](bool high, double& u, double& direction) {
+      const auto& slope = high ? slope_upper : slope_lower;
+      double variance = 0.0, sum = 0.0;
+      for (std::size_t t = 0; t < terms.size(); ++t) {
+        const double part = slope[terms[t].argument] * terms[t].size * (terms[t].argument == argument ? factor : others);
+        sum = terms[t].first ? part : sum + part;
+        if (t + 1 == terms.size() || terms[t + 1].first) variance = variance + sum * sum;
+      }
+      u = sqrt(variance);
+      direction = 0.0;
+    };
+    return decide(value, lower, upper, is, doubt_of);
+  }
+  /// The standard uncertainty of an argument, in its unit.
+  double own(std::size_t argument) const {
+    double variance = 0.0, sum = 0.0;
+    for (std::size_t t = 0; t < terms.size(); ++t) {
+      const double part = terms[t].argument == argument ? terms[t].size : 0.0;
+      sum = terms[t].first ? part : sum + part;
+      if (t + 1 == terms.size() || terms[t + 1].first) variance = variance + sum * sum;
+    }
+    return std::sqrt(variance);
+  }
+  /// How much less variance the margin has without this argument's doubt, as a share.
+  double share(std::size_t argument) const {
+    const double all = with(count, 1.0).standard_uncertainty, without = with(argument, 0.0).standard_uncertainty;
+    return all > 0.0 ? 1.0 - without * without / (all * all) : 0.0;
+  }
+  /// The arguments with doubt, the largest share first.
+  std::vector<std::size_t> by_share() const {
+    std::vector<std::pair<double, std::size_t>> found;
+    for (std::size_t i = 0; i < count; ++i)
+      if (own(i) > 0.0) found.emplace_back(-share(i), i);
+    std::sort(found.begin(), found.end());
+    std::vector<std::size_t> order;
+    for (const auto& f : found) order.push_back(f.second);
+    return order;
+  }
+  /// The largest factor at which the verdict is settled; 0: none.
+  template <class With>
+  static double settled_at(const With& with_factor) {
+    double low = 1e-6, high = 1.0;  // below: the value lies on the limit for all that instruments can do
+    if (with_factor(low).outcome > 1.0) return 0.0;
+    for (int i = 0; i < 60; ++i) {
+      const double middle = 0.5 * (low + high);
+      (with_factor(middle).outcome > 1.0 ? high : low) = middle;
+    }
+    return low;
+  }
+};
+/// The last of these digits down: a doubt that is printed must be small enough.
+inline double rounded_down(double x, int digits) {
+  if (!(x > 0.0) || !is_finite(x)) return x;
+  double scale = 1.0;
+  const double top = std::pow(10.0, digits);
+  while (x * scale < top / 10.0) scale *= 10.0;
+  while (x * scale >= top) scale /= 10.0;
+  return std::floor(x * scale * (1.0 + 1e-12)) / scale;
 }
 
 /// Why a check cannot be made of what was given.
@@ -335,12 +489,59 @@ inline bool is_absent(const given& g) {
   return r && (r->is == reading::state::not_measured || r->is == reading::state::pending);
 }
 inline constexpr std::string_view infinite_doubt = "the uncertainty of the margin has no finite value for these arguments";
+inline constexpr std::string_view leads_not_here = "the statement has leads that were not nulled: that is for readings in Ω";
 inline constexpr std::string_view infinite_limit = "the limit has no finite value for these arguments";
 
+/// The number that a reading stands for: leads that were not nulled are taken off, and what is to be known is noted.
+inline double reading_corrected(const accuracy& a, double number, std::size_t argument, std::vector<note>& told) {
+  const auto tell = [&](note::what is, double x = 0.0, double also = 0.0) { told.push_back({is, static_cast<signed char>(argument), x, also}); };
+  if (a.counts > 0.0 && a.resolution > 0.0 && std::fabs(number) < 10.0 * a.resolution) tell(note::what::count_term_rules, std::fabs(number) / a.resolution);
+  if (a.basis == statement_basis::operating_2019) tell(note::what::operating_2019);
+  if (a.basis == statement_basis::operating_error_limit) tell(note::what::operating_error_limit);
+  if (!a.has_leads()) return number;
+  if (a.leads_left_in) {
+    tell(note::what::leads_left_in, a.leads_ohm);
+    return number;
+  }
+  tell(note::what::leads_subtracted, a.leads_ohm, a.leads_doubt());
+  if (!(a.leads_standard_uncertainty_ohm > 0.0)) tell(note::what::leads_doubt_assumed);
+  return number - a.bias();
+}
+
+/// By how much the mean of the margin is off when one argument's doubt is propagated to first order: three points of Gauss and Hermite.
+inline double bend(const check_info& info, const double* x, const choice_table& rule, std::size_t i, double u, bool lower, double margin) {
+  std::array<double, most_arguments> at{};
+  std::copy(x, x + info.args.size(), at.begin());
+  double sum = -2.0 * margin;
+  for (const double away : {-1.7320508075688772, 1.7320508075688772}) {
+    at[i] = x[i] + away * u;
+    if (!info.args[i].permitted.contains(at[i])) return 0.0;
+    check_info::evaluated e;
+    info.evaluate(info.self, at.data(), rule, e);
+    const double there = lower ? e.value - e.lower : e.upper - e.value;
+    if (!e.refused.empty() || !is_finite(there)) return 0.0;
+    sum += there;
+  }
+  return sum / 6.0;
+}
+/// A decision that is near, on a margin that is not straight: said, not corrected.
+inline void note_bends(const check_info& info, const double* x, const choice_table& rule, const std::vector<doubt_term>& terms, verdict& v) {
+  const bool lower = is_nan(v.upper) || (!is_nan(v.lower) && v.value - v.lower < v.upper - v.value);
+  for (std::size_t i = 0; i < info.args.size(); ++i) {
+    double variance = 0.0;
+    for (const auto& t : terms)
+      if (t.argument == i) variance += square(t.of_reading ? t.size * x[i] : t.size);
+    if (!(variance > 0.0)) continue;
+    const double off = bend(info, x, rule, i, std::sqrt(variance), lower, v.margin);
+    if (std::fabs(off) > 0.05 * v.standard_uncertainty) v.told.push_back({note::what::bends, static_cast<signed char>(i), off});
+  }
+}
+
 /// Everything between arguments and verdict, for every check; nothing is thrown for what a user may give.
-inline refusal try_judge(const check_info& info, std::span<const given> arguments, const rulebook& book, verdict& v) {
+inline refusal try_judge(const check_info& info, std::span<const given> arguments, const rulebook& book, verdict& v, const decision_rule& rule = {}) {
   v.info = &info;
   v.book = book;
+  v.decided_by = rule;
   v.compare = info.default_compare;
   const std::size_t n = info.args.size();
   if (arguments.size() < info.required() || arguments.size() > n)
@@ -386,14 +587,17 @@ inline refusal try_judge(const check_info& info, std::span<const given> argument
       }
     } else if (const auto* number = std::get_if<double>(&g)) {
       x[i] = *number;
-      v.assumed = each_source({}, {}, {}, a.instrument, a.name, add) || v.assumed;
+      v.assumed = each_source(nullptr, {}, {}, a.instrument, a.name, add) || v.assumed;
     } else {
       const auto& r = std::get<reading>(g);
       if (r.is == reading::state::no_trip) {
         x[i] = a.permitted.high;
       } else {
-        x[i] = r.number;
-        v.assumed = each_source(r.statement, r.instrument, r.label, a.instrument, a.name, add) || v.assumed;
+        const reads kind = r.statement || r.meter ? read_with(a) : a.instrument;
+        const accuracy* stated = r.stated_for(kind);
+        if (stated && stated->has_leads() && a.unit.symbol != unit::ohm.symbol) return refused(info, std::string(a.name) + ": " + std::string(leads_not_here));
+        x[i] = stated ? reading_corrected(*stated, r.number, i, v.told) : r.number;
+        v.assumed = each_source(stated, r.instrument, r.label, kind, a.name, add) || v.assumed;
       }
       if (r.is != reading::state::value) {
         v.taken = r.is;
@@ -427,6 +631,7 @@ inline refusal try_judge(const check_info& info, std::span<const given> argument
   }
   circumstances<bool> is{};
   is.two_sided = info.two_sided;
+  is.decide_by(rule);
   is.has_lower = info.two_sided || v.compare == comparator::at_least || v.compare == comparator::above;
   is.has_upper = info.two_sided || v.compare == comparator::at_most || v.compare == comparator::below;
   is.strict = v.compare == comparator::below || v.compare == comparator::above;
@@ -461,16 +666,82 @@ inline refusal try_judge(const check_info& info, std::span<const given> argument
   v.reason = static_cast<reason>(static_cast<unsigned char>(j.reason));
   v.plain = static_cast<outcome>(static_cast<unsigned char>(j.plain));
   v.outside = e.doubt;
+  const double sure = v.probability > 0.5 ? 1.0 - v.probability : v.probability;
+  if (v.reason == reason::none && beyond < 0 && sure > 1e-3) note_bends(info, x, table, terms, v);
+  if (v.reason == reason::straddles_limit && beyond < 0) {
+    auto kept = std::make_shared<doubts>();
+    kept->count = n;
+    for (auto& t : terms) {
+      if (t.of_reading) t.size *= x[t.argument];
+      t.of_reading = false;
+      t.source = kept->names.emplace_back(t.source);
+    }
+    kept->terms = std::move(terms);
+    for (std::size_t i = 0; i < n; ++i) {
+      kept->slope_upper[i] = e.d_upper[i] - e.d_value[i];
+      kept->slope_lower[i] = e.d_value[i] - e.d_lower[i];
+    }
+    kept->is = is;
+    kept->value = e.value;
+    kept->lower = e.lower;
+    kept->upper = e.upper;
+    v.doubts = std::move(kept);
+  }
   return {};
 }
 /// The same, with the error that belongs to the refusal.
-inline verdict judge(const check_info& info, std::span<const given> arguments, const rulebook& book) {
+inline verdict judge(const check_info& info, std::span<const given> arguments, const rulebook& book, const decision_rule& rule = {}) {
   verdict v;
-  if (const refusal why = try_judge(info, arguments, book, v)) why.raise();
+  if (const refusal why = try_judge(info, arguments, book, v, rule)) why.raise();
   return v;
 }
 
 }  // namespace detail
+
+inline std::optional<better_reading> verdict::better() const {
+  if (!doubts) return {};
+  const auto found = [&](std::size_t i, double factor, const detail::judged<double>& then) {
+    better_reading b;
+    b.argument = info->args[i].name;
+    b.unit = info->args[i].unit.symbol;
+    b.now = doubts->own(i);
+    b.standard_uncertainty = detail::rounded_down(factor * b.now, 2);
+    b.share = doubts->share(i);
+    b.outcome = static_cast<makegood::outcome>(static_cast<unsigned char>(then.outcome));
+    return b;
+  };
+  const auto order = doubts->by_share();
+  for (const std::size_t i : order) {
+    const auto with = [&](double factor) { return doubts->with(i, factor); };
+    if (const double factor = doubts->settled_at(with); factor > 0.0) return found(i, factor, with(factor));
+  }
+  const auto with = [&](double factor) { return doubts->with(doubts->count, 1.0, factor); };
+  if (const double factor = order.empty() ? 0.0 : doubts->settled_at(with); factor > 0.0) {
+    auto b = found(order.front(), factor, with(factor));
+    b.all_readings = true;
+    return b;
+  }
+  return {};
+}
+inline outcome verdict::outcome_with(const instrument& other) const {
+  if (!doubts) return outcome;
+  for (const std::size_t i : doubts->by_share()) {
+    const auto& a = info->args[i];
+    const double number = inputs[i];
+    const reads kind = read_with(a);
+    const accuracy* stated = other.statement_for(kind, number);
+    if (!stated) continue;  // it cannot read this: the next argument
+    detail::doubts now = *doubts;
+    std::erase_if(now.terms, [&](const detail::doubt_term& t) { return t.argument == i; });
+    each_source(stated, other.id, {}, kind, a.name, [&](std::string_view source, bool, bool of_reading, double size) {
+      now.terms.push_back({now.names.emplace_back(source), i, false, of_reading ? size * number : size});
+    });
+    for (auto& t : now.terms) t.first = true;
+    detail::sort_terms(now.terms);
+    return static_cast<makegood::outcome>(static_cast<unsigned char>(now.with(now.count, 1.0).outcome));
+  }
+  return outcome;
+}
 
 /// How a check asks its rulebook: the limit's id, the argument that selects the row, the meaning of the numbers.
 struct rule_use {
@@ -511,20 +782,22 @@ struct check_t {
     static const check_info i = self.described();
     return i;
   }
-  verdict judge(std::span<const given> arguments_, const rulebook& book) const { return detail::judge(info(), arguments_, book); }
-  /// Positional: the required arguments, the rulebook, then arguments with a default.
+  verdict judge(std::span<const given> arguments_, const rulebook& book, const decision_rule& rule_ = {}) const {
+    return detail::judge(info(), arguments_, book, rule_);
+  }
+  /// Positional: the required arguments, the rulebook, then arguments with a default; a decision_rule anywhere.
   template <class... X>
     requires(!has_aggregate)
   verdict operator()(const X&... x) const {
     return split(std::tuple<const X&...>(x...), std::index_sequence_for<X...>{});
   }
   /// More than three arguments: the aggregate with designated initialisers, then the rulebook.
-  verdict operator()(const Struct<given>& s, const rulebook& book = {}) const
+  verdict operator()(const Struct<given>& s, const rulebook& book = {}, const decision_rule& rule_ = {}) const
     requires(has_aggregate)
   {
     return detail::with_members<count>(s, [&](const auto&... x) {
       const given list[] = {x...};
-      return judge(list, book);
+      return judge(list, book, rule_);
     });
   }
 
@@ -556,15 +829,17 @@ struct check_t {
   template <class Tuple, std::size_t... I>
   verdict split(const Tuple& t, std::index_sequence<I...>) const {
     rulebook book;
+    decision_rule rule_;
     std::vector<given> list;
     const auto take = [&](const auto& x) {
       using X = std::remove_cvref_t<decltype(x)>;
       if constexpr (std::is_same_v<X, rulebook>) book = x;
       else if constexpr (std::is_same_v<X, rule_table>) book = rulebook(x);
+      else if constexpr (std::is_same_v<X, decision_rule>) rule_ = x;
       else list.emplace_back(x);
     };
     (take(std::get<I>(t)), ...);
-    return judge(list, book);
+    return judge(list, book, rule_);
   }
   template <class K, std::size_t I>
   auto bind(const K* x, const double* plain) const {

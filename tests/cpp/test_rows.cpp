@@ -34,6 +34,21 @@ std::vector<double> column_of(const argument& a, std::size_t count, std::mt19937
   }
   return x;
 }
+/// An instrument for an argument: two ranges that meet in the middle of what is usual; leads where it reads ohms.
+instrument ranges_of(const argument& a) {
+  const reads kind = read_with(a);
+  instrument i{"ranges"};
+  if (kind == reads::nothing) return i;
+  accuracy fine{1.0, 2, 0.001, 0.0, 0.0, 0.0}, coarse{3.0, 2, 0.01, 0.0, 0.0, 0.0};
+  fine.range = 0.5 * (a.usual.low + a.usual.high);
+  coarse.range = 100.0 * a.usual.high;
+  if (a.unit.symbol == unit::ohm.symbol) {
+    fine.nulled = coarse.nulled = false;
+    fine.leads_ohm = coarse.leads_ohm = 0.07;
+  }
+  i.functions = {{kind, coarse}, {kind, fine}};
+  return i;
+}
 struct strided {
   std::vector<char*> data;
   std::vector<std::ptrdiff_t> steps;
@@ -128,8 +143,11 @@ TEST_CASE("checks over many rows say what one row at a time says, number by numb
     if (e.is != entry::what::check) continue;
     ++checks;
     CAPTURE(e.full_name());
-    for (const int manner : {0, 1, 2}) {  // bare numbers; a stated instrument; a standard uncertainty in each row
+    // bare numbers; a stated instrument; a standard uncertainty in each row; an instrument with ranges and leads that were not nulled
+    for (const int manner : {0, 1, 2, 3}) {
       CAPTURE(manner);
+      const decision_rule rule(decision_methods[static_cast<std::size_t>(checks + 3 * manner) % std::size(decision_methods)]);
+      CAPTURE(rule.name());
       std::vector<std::vector<double>> columns, doubts;
       std::vector<std::vector<signed char>> states;
       for (const auto& a : e.check.args) {
@@ -152,20 +170,24 @@ TEST_CASE("checks over many rows say what one row at a time says, number by numb
             r.instrument = i % 2 ? "meter" : "tester";
           }
           if (manner == 2) r.standard_uncertainty = doubts[i];
+          if (manner == 3) {
+            r.meter = std::make_shared<const instrument>(ranges_of(e.check.args[i]));
+            r.instrument = r.meter->id;
+          }
         }
         in.push_back(r);
       }
       for (const auto set : instruction_sets()) {
         CAPTURE(set);
         const entry other = with_instruction_set(e, set);
-        const verdicts all = judge_rows(other, in, every, {2, true});
+        const verdicts all = judge_rows(other, in, every, {2, true, rule});
         REQUIRE(all.size() == count);
         std::size_t different = 0;
         for (std::size_t k = 0; k < count; ++k) {
           verdict v;
           std::vector<given> alone;
           for (std::size_t i = 0; i < in.size(); ++i) alone.push_back(in[i].at(k, e.check.args[i]));
-          if (detail::try_judge(e.check, alone, every, v)) {
+          if (detail::try_judge(e.check, alone, every, v, rule)) {
             different += all.outcome[k] != outcome::undecided || all.reason[k] != reason::not_measured || !is_nan(all.value[k]);
             continue;
           }

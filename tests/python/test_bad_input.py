@@ -45,8 +45,10 @@ COMPLETE: dict[str, Any] = {
             "description": "a meter",
             "calibrated": "2026-01-01",
             "accuracy": [
-                {"reads": "resistance", "percent": 1, "counts": 2, "resolution": 0.1, "limit": 0.1, "standard_uncertainty": 0.1, "coverage_factor": 2},
+                {"reads": "resistance", "percent": 1, "counts": 2, "resolution": 0.1, "limit": 0.1, "standard_uncertainty": 0.1, "coverage_factor": 2, "range": 400,
+                 "nulled": False, "leads_ohm": 0.2, "leads_standard_uncertainty_ohm": 0.01, "leads_left_in": False, "common_offset": False},
                 {"reads": "length", "exact": True},
+                {"reads": "loop_impedance", "percent": 30, "operating_edition": 2019},
             ],
         }
     ],

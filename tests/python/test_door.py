@@ -132,7 +132,7 @@ def test_verdict_has_no_truth_value():
 
 
 def test_check_signature_and_rulebooks():
-    assert list(inspect.signature(electrical.check_voltage_drop).parameters) == ["voltage_drop_v", "nominal_voltage_v", "load_kind", "rulebook", "length_m"]
+    assert list(inspect.signature(electrical.check_voltage_drop).parameters) == ["voltage_drop_v", "nominal_voltage_v", "load_kind", "rulebook", "length_m", "rule"]
     with pytest.raises(TypeError, match="missing argument 'rulebook'"):
         electrical.check_voltage_drop(5, 230, "other")
     with pytest.raises(LookupError, match="no rulebook"):

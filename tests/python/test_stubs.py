@@ -44,7 +44,12 @@ verdict: Verdict = electrical.check_voltage_drop(5.0, 230, "lighting", "bs7671:2
 verdict = electrical.check_voltage_drop(Reading.above(20), 230, "other", makegood.Rulebook("iec60364"), length_m=20)
 verdict = electrical.check_voltage_drop(None, 230, load_kind="other", rulebook="iec60364")
 verdict = sensing.check_rtd_sensor(doubtful, 22, 100)
-verdict = air.check_duct_pressure(3, 4)
+verdict = air.check_duct_pressure(3, 4, rule="iso14253")
+meter = makegood.Instrument("meter", {"resistance": [makegood.Accuracy(percent=1, counts=2, resolution=0.1, range=200)]})
+verdict = sensing.check_rtd_sensor(Reading(108.6, instrument=meter), 22, 100, rule=makegood.DecisionRule.jcgm106(0.99))
+settles: list[str] = verdict.which_settle([meter])
+risk: float = makegood.decision.global_risk({"kind": "gamma", "shape": 4, "rate": 4}, 0.25, upper=2.0).consumer_risk
+last: float = makegood.decision.proving_reading(1.37, "<=", makegood.Accuracy.operating(30, 2019), "ilac_g8").reading
 verdict = sensing.check_sensor(Reading(11650), 21.4, {"kind": "rtd", "r0_ohm": 100})
 rate: float = air.required_extract("kitchen", makegood.Rulebook("england-adf-2021")).flow_l_per_s
 limit: float | None = verdict.limit
@@ -152,8 +157,10 @@ def test_every_entry_has_its_stub(written):
         for name, door in doors.items():
             calls = [f for f in classes[variables[name]].body if isinstance(f, ast.FunctionDef) and f.name == "__call__"]
             assert len(calls) == {"formula": 3, "check": 2, "model": 1}[door.kind], name
-            wanted = list(door.__signature__.parameters)
+            wanted = [p.name for p in door.__signature__.parameters.values() if p.kind != p.KEYWORD_ONLY]
+            by_name = [p.name for p in door.__signature__.parameters.values() if p.kind == p.KEYWORD_ONLY]
             for call in calls:
+                assert set(by_name) <= {a.arg for a in call.args.kwonlyargs}, name
                 assert [a.arg for a in call.args.args] == ["self", *wanted], name
                 required = [p.name for p in door.__signature__.parameters.values() if p.default is p.empty]
                 assert len(call.args.args) - 1 - len(call.args.defaults) == len(required), name
@@ -165,6 +172,15 @@ def test_models_return_what_their_stubs_say(written):
         "sensing.fit_steinhart_hart": ([(0, 32554), (25, 10000), (50, 3605)],),
         "sensing.check_sensor": (11650, 21.4, {"kind": "ntc", "reference_ohm": 10000, "reference_c": 25, "beta_k": 3950}),
         "air.required_extract": ("kitchen", "england-adf-2021"),
+        "decision.conformity_probability": (9.0, 0.5, None, 11.5),
+        "decision.guard_band": (0.5, "iso14253"),
+        "decision.conformity_statement": (9.0, 0.5, "ilac_g8", None, 11.5),
+        "decision.global_risk": ({"kind": "gamma", "shape": 4, "rate": 4}, 0.25, None, 2.0),
+        "decision.acceptance_limit": ({"kind": "gamma", "shape": 4, "rate": 4}, 0.25, 0.001, None, 2.0),
+        "decision.instrument_uncertainty": (52.9, {"percent": 0.8, "counts": 3, "resolution": 0.1}),
+        "decision.operating_uncertainty": (0.05, [0.02, 0.03, 0.01]),
+        "decision.operating_limit": (2,),
+        "decision.proving_reading": (1.37, "<=", {"percent": 3}),
     }
     assert set(calls) == {d["name"] for d in makegood.catalogue() if d["kind"] == "model"}
     for full_name, arguments in calls.items():

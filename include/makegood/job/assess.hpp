@@ -20,7 +20,7 @@ struct finding {
   std::vector<working> before{};  ///< steps that led to the value judged
 };
 struct assessment {
-  std::string title, place, date, rulebook;
+  std::string title, place, date, rulebook, decision_rule;
   bool invented = false;
   std::vector<finding> findings;
   std::vector<std::string> cautions;
@@ -32,7 +32,7 @@ struct assessment {
 };
 
 /// Every check that the visit's readings allow, and what is still to be measured.
-assessment assess(const visit& v, const rulebook& rules);
+assessment assess(const visit& v, const rulebook& rules, const decision_rule& rule = {});
 /// The assessment as a document: an object whose `findings` is a list.
 document::value to_document(const assessment& a);
 

@@ -229,6 +229,7 @@ inline void reader::a_reading(const document::value& v, const std::string& path,
   x.label = path;
   x.taken_at = r.time;
   x.circuit_state = r.circuit_state;
+  if (r.test_voltage_v) x.test_voltage_v = *r.test_voltage_v;
   x.note = r.note;
 }
 

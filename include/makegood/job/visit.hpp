@@ -14,8 +14,10 @@ namespace job {
 struct instrument_accuracy {
   MAKEGOOD_DOCUMENT_STRUCTURE;
   std::string reads_what;
-  double percent = 0.0, counts = 0.0, resolution = 0.0, limit = 0.0, standard_uncertainty = 0.0, coverage_factor = 0.0;
-  bool exact = false;
+  double percent = 0.0, counts = 0.0, resolution = 0.0, limit = 0.0, standard_uncertainty = 0.0, coverage_factor = 0.0, range = 0.0, leads_ohm = 0.0,
+         leads_standard_uncertainty_ohm = 0.0;
+  std::optional<double> operating_edition;
+  bool exact = false, nulled = true, leads_left_in = false, common_offset = false;
   template <class V>
   static void fields(V&& v) {
     static constexpr std::string_view kinds[] = {"continuity", "insulation", "loop_impedance", "rcd_time", "resistance",
@@ -27,10 +29,26 @@ struct instrument_accuracy {
     v("limit", &instrument_accuracy::limit, number("limit of error, in the unit of the reading", unit::one, between(0, 1e6)));
     v("standard_uncertainty", &instrument_accuracy::standard_uncertainty, number("standard uncertainty, in the unit of the reading", unit::one, between(0, 1e6)));
     v("coverage_factor", &instrument_accuracy::coverage_factor, number("coverage factor, where the figures are expanded uncertainties", unit::one, between(0, 10)));
+    v("range", &instrument_accuracy::range, number("end of the range that this holds for, in the unit of the reading; left out: one range", unit::one, between(0, 1e9)));
+    v("operating_edition", &instrument_accuracy::operating_edition, number("year of the edition of IEC 61557 when percent is an operating uncertainty: from 2019 on u = B/2, before that u = B/√3", unit::one, between(1997, 2100)));
+    v("nulled", &instrument_accuracy::nulled, text("false: the leads were not nulled, their resistance lies in the readings"));
+    v("leads_ohm", &instrument_accuracy::leads_ohm, number("resistance of leads that were not nulled", unit::ohm, between(0, 100), {0, 1}));
+    v("leads_standard_uncertainty_ohm", &instrument_accuracy::leads_standard_uncertainty_ohm, number("standard uncertainty of the leads' resistance", unit::ohm, between(0, 100), {0, 1}));
+    v("leads_left_in", &instrument_accuracy::leads_left_in, text("true: leads that were not nulled are reported, not subtracted"));
+    v("common_offset", &instrument_accuracy::common_offset, text("true: the counts are an offset common to all readings of this function"));
     v("exact", &instrument_accuracy::exact, text("true for numbers that are to be taken without doubt, as in a printed example"));
   }
   bool says_something() const { return percent > 0 || resolution > 0 || limit > 0 || standard_uncertainty > 0; }
-  accuracy statement() const { return {percent, counts, resolution, limit, standard_uncertainty, coverage_factor}; }
+  accuracy statement() const {
+    accuracy a{percent, counts, resolution, limit, standard_uncertainty, coverage_factor, range, leads_ohm, leads_standard_uncertainty_ohm, nulled, leads_left_in, common_offset};
+    if (operating_edition) {
+      a.basis = *operating_edition >= 2019.0 ? statement_basis::operating_2019 : statement_basis::operating_error_limit;
+      if (*operating_edition >= 2019.0 && !(coverage_factor > 0.0)) a.coverage_factor = 2.0;
+    }
+    return a;
+  }
+  /// Leads lie in readings of a few ohms only.
+  bool has_leads() const { return !nulled || leads_ohm > 0.0; }
 };
 struct instrument {
   MAKEGOOD_DOCUMENT_STRUCTURE;

@@ -244,7 +244,7 @@ struct batch_check {
     const V zero(0.0), none(no_number);
     V x[F::count];
     M there(true), no_trip[F::count], out[F::count];
-    circumstances<M> is{M(false), M(false), M(false), M(false), M(false), M(true), c.two_sided};
+    circumstances<M> is{M(false), M(false), M(false), M(false), M(false), M(true), c.two_sided, c.by_probability, c.accept, c.reject};
     for (std::size_t a = 0; a < F::count; ++a) {
       x[a] = rows_of<W>(c.x[a], c.wide[a], k, end);
       if (c.states[a]) {

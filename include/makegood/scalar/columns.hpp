@@ -31,6 +31,8 @@ struct check_columns {
   const unsigned char* rule_missing = nullptr;     ///< of each row: the reason why there is none
   int condition = -1;                              ///< the argument that selects the row; -1: the first
   bool two_sided = false, may_doubt = false, nan_for_errors = false;
+  bool by_probability = true;                      ///< the decision rule
+  double accept = proved_at, reject = 1.0 - proved_at;
 
   double *value = nullptr, *lower = nullptr, *upper = nullptr, *margin = nullptr, *standard_uncertainty = nullptr, *probability = nullptr;
   unsigned char *outcome = nullptr, *reason = nullptr, *plain = nullptr;

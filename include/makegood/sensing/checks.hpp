@@ -102,18 +102,18 @@ struct silicon_ptc_curve {
 using curve = std::variant<ntc_curve, steinhart_hart_curve, rtd_curve, silicon_ptc_curve>;
 
 /// One door for every curve, with the tolerances that its check has by default.
-inline verdict check_sensor(const given& resistance_ohm, const given& temperature_c, const curve& is) {
+inline verdict check_sensor(const given& resistance_ohm, const given& temperature_c, const curve& is, const decision_rule& rule = {}) {
   if (const auto* ntc = std::get_if<ntc_curve>(&is))
     return check_ntc_sensor({.resistance_ohm = resistance_ohm, .temperature_c = temperature_c, .reference_ohm = ntc->reference_ohm,
-                             .reference_c = ntc->reference_c, .beta_k = ntc->beta_k});
+                             .reference_c = ntc->reference_c, .beta_k = ntc->beta_k}, {}, rule);
   if (const auto* steinhart = std::get_if<steinhart_hart_curve>(&is))
     return check_steinhart_hart_sensor(
-        {.resistance_ohm = resistance_ohm, .temperature_c = temperature_c, .a = steinhart->a, .b = steinhart->b, .c = steinhart->c});
+        {.resistance_ohm = resistance_ohm, .temperature_c = temperature_c, .a = steinhart->a, .b = steinhart->b, .c = steinhart->c}, {}, rule);
   if (const auto* rtd = std::get_if<rtd_curve>(&is))
-    return check_rtd_sensor({.resistance_ohm = resistance_ohm, .temperature_c = temperature_c, .r0_ohm = rtd->r0_ohm});
+    return check_rtd_sensor({.resistance_ohm = resistance_ohm, .temperature_c = temperature_c, .r0_ohm = rtd->r0_ohm}, {}, rule);
   const auto& silicon = std::get<silicon_ptc_curve>(is);
   return check_silicon_ptc_sensor({.resistance_ohm = resistance_ohm, .temperature_c = temperature_c, .reference_ohm = silicon.reference_ohm,
-                                   .a_per_k = silicon.a_per_k, .b_per_k2 = silicon.b_per_k2});
+                                   .a_per_k = silicon.a_per_k, .b_per_k2 = silicon.b_per_k2}, {}, rule);
 }
 
 }  // namespace sensing
