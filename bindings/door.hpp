@@ -17,6 +17,7 @@ void add_doors(pybind11::module_& m);     // door.cpp
 void add_classes(pybind11::module_& m);   // classes.cpp
 void add_job(pybind11::module_& m);       // job.cpp
 void add_rows(pybind11::module_& m);      // rows.cpp
+void add_uncertainty(pybind11::module_& m);  // uncertainty.cpp
 void add_verdict(pybind11::module_& m);   // verdict.cpp
 
 /// Python objects as a document and back.
@@ -28,6 +29,8 @@ rulebook rulebook_from(pybind11::handle h);
 /// Columns in, columns out (rows.cpp): a tuple (assumed, dict of arrays); a tuple (values, list of slopes).
 pybind11::object judge_rows_from(const entry& e, pybind11::handle arguments, pybind11::handle book, unsigned threads, bool nan_for_errors);
 pybind11::object slopes_from(const entry& e, pybind11::handle arguments, std::size_t rows, unsigned threads, bool nan_for_errors);
+/// Monte Carlo and the front door (uncertainty.cpp).
+pybind11::object monte_carlo_from(const formula_info& f, pybind11::handle arguments);
 /// A new reference.
 PyObject* verdict_to_python(const verdict& v);
 

@@ -10,10 +10,13 @@ from ._core import (
     Accuracy,
     Assessment,
     ConvergenceError,
+    Distribution,
     DocumentError,
     Error,
     Finding,
     Measured,
+    MonteCarlo,
+    Propagated,
     RangeError,
     Reading,
     RelationError,
@@ -23,11 +26,16 @@ from ._core import (
     Visit,
     __version__,
     assess,
+    correlation,
+    covariance,
+    coverage_factor,
+    measured_together,
+    measured_with_covariance,
     read_visit,
     rulebooks,
     visit_schema,
 )
-from . import air, electrical, heating, sensing
+from . import air, distribution, electrical, heating, sensing
 
 
 def _found(*parts: str) -> str:
@@ -36,6 +44,20 @@ def _found(*parts: str) -> str:
 
     folders = [os.path.join(root, *parts) for root in __path__]
     return next((folder for folder in folders if os.path.isdir(folder)), folders[0])
+
+
+def _new_measured(cls, *args, **kwargs):
+    """Measured(array, array) makes an array of them."""
+    for x in (*args[:2], kwargs.get("value"), kwargs.get("standard_uncertainty")):
+        if type(x) is not float and (isinstance(x, list) or getattr(x, "ndim", 0)):
+            from ._measured import measured
+
+            return measured(cls, *args, **kwargs)
+    return _plain_new(cls)
+
+
+_plain_new = Measured.__new__
+Measured.__new__ = staticmethod(_new_measured)
 
 
 def get_include() -> str:
@@ -75,11 +97,21 @@ def __getattr__(name):
         from . import _rows
 
         return getattr(_rows, name)
+    if name == "MeasuredArray":
+        from . import _measured
+
+        return _measured.MeasuredArray
+    if name == "CurvatureWarning":
+        from . import _slow
+
+        return _slow.CurvatureWarning
     raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
 
 
 __all__ = [
-    "Accuracy", "Assessment", "ConvergenceError", "DocumentError", "Error", "Finding", "Measured", "RangeError", "Reading",
-    "Readings", "RelationError", "RuleError", "Rulebook", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "electrical",
-    "get_cmake_dir", "get_include", "heating", "load_visit", "read_visit", "report", "rulebooks", "sensing", "visit_schema",
+    "Accuracy", "Assessment", "ConvergenceError", "CurvatureWarning", "Distribution", "DocumentError", "Error", "Finding", "Measured",
+    "MeasuredArray", "MonteCarlo", "Propagated", "RangeError", "Reading", "Readings", "RelationError", "RuleError", "Rulebook", "Verdict",
+    "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "correlation", "covariance", "coverage_factor", "distribution",
+    "electrical", "get_cmake_dir", "get_include", "heating", "load_visit", "measured_together", "measured_with_covariance", "read_visit",
+    "report", "rulebooks", "sensing", "visit_schema",
 ]  # fmt: skip

@@ -9,6 +9,7 @@
 #include <vector>
 #include "formula.hpp"
 #include "scalar/dual.hpp"
+#include "scalar/sparse.hpp"
 #include "student.hpp"
 #include "text.hpp"
 
@@ -195,17 +196,47 @@ inline measured operator-(const measured& a, const measured& b) {
 }
 inline measured operator*(double factor, const measured& a) { return combine(factor * a.value, &factor, &a, 1); }
 
+/// A line of calibration y = intercept + slope (x - from) through points of equal doubt, by least squares: both with what the scatter says
+/// of them, correlated, n - 2 degrees of freedom (GUM H.3).
+struct measured_line {
+  measured intercept, slope;
+  double from = 0.0;
+  measured at(double x) const { return intercept + (x - from) * slope; }
+};
+inline measured_line line_through(std::span<const double> x, std::span<const double> y, double from, const std::string& name) {
+  const std::size_t n = x.size();
+  if (n < 3 || y.size() != n) throw range_error("line_through: at least three points, as many y as x");
+  const double count = static_cast<double>(n);
+  double mean_x = 0.0, mean_y = 0.0, xx = 0.0, xy = 0.0, rest = 0.0;
+  for (std::size_t i = 0; i < n; ++i) mean_x += x[i] / count, mean_y += y[i] / count;
+  for (std::size_t i = 0; i < n; ++i) xx += (x[i] - mean_x) * (x[i] - mean_x), xy += (x[i] - mean_x) * (y[i] - mean_y);
+  if (!(xx > 0.0)) throw range_error("line_through: all points have the same x");
+  const double slope = xy / xx, far = from - mean_x;
+  for (std::size_t i = 0; i < n; ++i) {
+    const double d = (y[i] - mean_y) - slope * (x[i] - mean_x);
+    rest += d * d;
+  }
+  const double variance = rest / (count - 2.0);
+  const double values[] = {mean_y + slope * far, slope};
+  const double covariances[] = {variance * (1.0 / count + far * far / xx), variance * far / xx, variance * far / xx, variance / xx};
+  const auto both = measured_together(values, covariances, name, count - 2.0);
+  return {both[0], both[1], from};
+}
+
 namespace detail {
 /// Value and exact gradient at x (choices have none).
 template <class F>
 double gradient(const F& f, const double* x, double* slopes) {
   constexpr int n = static_cast<int>(F::count);
-  std::array<dual<n>, F::count> in;
-  for (int i = 0; i < n; ++i)
-    in[static_cast<std::size_t>(i)] = F::is_choice[static_cast<std::size_t>(i)] ? dual<n>(x[i]) : dual<n>::input(x[i], i);
-  const dual<n> y = f.template value_as<dual<n>>(in.data(), x);
-  for (int i = 0; i < n; ++i) slopes[i] = y.partial[i];
-  return y.value;
+  const auto bound = [&]<std::size_t I>() {
+    if constexpr (F::is_choice[I]) return chosen<sparse<0, n>>{f.args[I].table, static_cast<int>(x[I])};
+    else return sparse_input<static_cast<int>(I), n>(x[I]);
+  };
+  return [&]<std::size_t... I>(std::index_sequence<I...>) {
+    const auto y = static_cast<sparse<(1u << n) - 1u, n>>(f.kernel(bound.template operator()<I>()...));
+    ((slopes[I] = y.partial[I]), ...);
+    return y.value;
+  }(std::make_index_sequence<F::count>{});
 }
 
 /// Value and derivatives by two arguments, for the second order.

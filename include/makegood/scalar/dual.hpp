@@ -98,6 +98,10 @@ struct dual {
     requires has_no_slope<C, V>
   MAKEGOOD_INLINE friend constexpr dual operator/(const C& c, const dual& a) {
     const V q = flat(c) / a.value;
+    if constexpr (!std::is_same_v<C, V> || std::is_same_v<V, double>) {
+      const double by = static_cast<double>(c);  // -q / a without a second division
+      if (by != 0.0) return chain(q, (by == 1.0 ? -q : -q * (1.0 / by)) * q, a);
+    }
     return chain(q, -q / a.value, a);
   }
   MAKEGOOD_INLINE friend constexpr auto operator<(const dual& a, const dual& b) { return a.value < b.value; }
