@@ -182,12 +182,13 @@ comparator comparator_from(const std::string& t) {
 
 void add_classes(py::module_& m) {
   py::class_<measured>(m, "Measured", "A number with its named error sources; goes into every formula and check and comes out again.")
-      .def(py::init([](double value, double u, std::string source) {
+      .def(py::init([](double value, double u, std::string source, double dof) {
              if (is_nan(value)) throw range_error("Measured: value is not a number");
              if (!(u >= 0.0) || is_nan(u)) throw range_error("Measured: standard_uncertainty must be 0 or more");
-             return u > 0.0 ? measured(value, u, std::move(source)) : measured(value);
+             if (!(dof > 0.0)) throw range_error("Measured: dof must be above 0");
+             return u > 0.0 ? measured(value, u, std::move(source), dof) : measured(value);
            }),
-           "value"_a, "standard_uncertainty"_a, "source"_a = "stated")
+           "value"_a, "standard_uncertainty"_a, "source"_a = "stated", "dof"_a = without_end)
       .def_static("exact", [](double value) { return measured::exact(value); }, "value"_a, "A number without doubt, said by name.")
       .def_readonly("value", &measured::value)
       .def_property_readonly("standard_uncertainty", &measured::standard_uncertainty)
@@ -198,9 +199,41 @@ void add_classes(py::module_& m) {
         return d;
       })
       .def_readonly("assumed", &measured::assumed)
+      .def_property_readonly("dof", &measured::effective_dof, "Effective degrees of freedom (Welch and Satterthwaite), not rounded.")
+      .def("coverage_factor", &measured::coverage_factor, "probability"_a = 0.95, "Student's factor, with the effective degrees of freedom truncated.")
+      .def("interval", [](const measured& x, double probability) {
+             const double half = x.expanded_uncertainty(probability);
+             return py::make_tuple(x.value - half, x.value + half);
+           },
+           "probability"_a = 0.95, "The coverage interval of the first order.")
+      .def_property_readonly("_parts", [](const measured& x) {
+        py::list l;
+        for (const auto& p : x.parts) l.append(py::make_tuple(p.source, p.u, p.dof));
+        return l;
+      })
+      .def_static("_of", [](double value, const std::vector<std::tuple<std::string, double, double>>& parts, bool assumed) {
+        measured x(value);
+        for (const auto& [source, u, dof] : parts)
+          if (u != 0.0) x.add(source, u, dof);
+        x.assumed = assumed;
+        return x;
+      })
       .def("__repr__", [](const measured& x) {
         return "Measured(" + number_text(x.value, 8) + ", standard_uncertainty=" + number_text(x.standard_uncertainty(), 3) + ")";
       });
+
+  m.def("covariance", [](const measured& a, const measured& b) { return covariance(a, b); }, "a"_a, "b"_a, "The covariance of two numbers by the sources that they share.");
+  m.def("correlation", [](const measured& a, const measured& b) { return correlation(a, b); }, "a"_a, "b"_a, "Between -1 and 1; NaN where one has no uncertainty.");
+  m.def("measured_together", [](const std::vector<std::vector<double>>& readings, const std::string& name) { return measured_together(readings, name); },
+        "readings"_a, "name"_a = "together",
+        "The means of quantities that were read at the same times (a list of readings for each), correlated as the readings are.");
+  m.def("measured_with_covariance", [](const std::vector<double>& values, const std::vector<std::vector<double>>& covariance, const std::string& name, double dof) {
+          std::vector<double> flat;
+          for (const auto& row : covariance) flat.insert(flat.end(), row.begin(), row.end());
+          return measured_together(values, flat, name, dof);
+        },
+        "values"_a, "covariance"_a, "name"_a = "together", "dof"_a = without_end, "Numbers with a covariance between them, row by row.");
+  m.def("coverage_factor", &student_factor, "probability"_a, "dof"_a = without_end, "The factor of Student's distribution (normal without end of freedom) on both sides.");
 
   py::class_<accuracy>(m, "Accuracy", "What is stated of one function of an instrument: limits of error, or U with its coverage factor.")
       .def(py::init([](double percent, double counts, double resolution, double limit, double u, double k, double range, double leads, double leads_u, bool nulled,

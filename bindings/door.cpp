@@ -556,8 +556,12 @@ PyObject* method_bounds(PyObject* o, PyObject* args) {
     return py::make_tuple(y.low, y.high).release().ptr();
   });
 }
-PyObject* method_measured(PyObject* o, PyObject* list) {
-  return guarded([&] {
+/// _measured(list of numbers and Measured, order): a Measured; of the second order a tuple with its word.
+PyObject* method_measured(PyObject* o, PyObject* args) {
+  return guarded([&]() -> PyObject* {
+    PyObject* list = nullptr;
+    int order = 1;
+    if (!PyArg_ParseTuple(args, "Oi", &list, &order)) throw py::error_already_set();
     const auto& f = self_of(o)->what->formula;
     std::vector<measured> in;
     std::vector<double> x;
@@ -569,8 +573,14 @@ PyObject* method_measured(PyObject* o, PyObject* list) {
     std::vector<double> c(x.size());
     const double y = f.gradient(f.self, x.data(), c.data());
     if (!is_finite(y)) throw range_error(f.refusal(f.self, {fault::what::no_result, -1}, x.data()));
-    return py::cast(combine(y, c.data(), in.data(), in.size())).release().ptr();
+    measured first = combine(y, c.data(), in.data(), in.size());
+    if (order == 1) return py::cast(std::move(first)).release().ptr();
+    const auto second = detail::second_order_of(first, in.data(), in.size(), [&](std::size_t i, std::size_t j) { return f.curvature(f.self, x.data(), i, j); });
+    return py::make_tuple(second.result(f.result.name), second.matters(), second.word()).release().ptr();
   });
+}
+PyObject* method_monte_carlo(PyObject* o, PyObject* args) {
+  return guarded([&]() -> PyObject* { return monte_carlo_from(self_of(o)->what->formula, args).release().ptr(); });
 }
 /// _judge(list of arguments in order, None for a default; rulebook; decision rule)
 PyObject* method_judge(PyObject* o, PyObject* args) {
@@ -652,6 +662,8 @@ constexpr char name_worked[] = "worked";
 constexpr char name_sensitivities[] = "sensitivities";
 constexpr char name_bounds[] = "bounds";
 constexpr char name_equation[] = "equation";
+constexpr char name_monte_carlo[] = "monte_carlo";
+constexpr char name_propagate[] = "propagate";
 template <PyObject* (*F)(PyObject*, PyObject*, PyObject*)>
 PyCFunction with_keywords() {
   return reinterpret_cast<PyCFunction>(reinterpret_cast<void (*)()>(F));
@@ -666,12 +678,19 @@ PyMethodDef methods[] = {
      "sensitivities(...)\n\nThe exact partial derivatives of the result by each argument, as a dict."},
     {"bounds", with_keywords<method_slow<name_bounds>>(), METH_VARARGS | METH_KEYWORDS,
      "bounds(...)\n\nThe lowest and the highest result, as a tuple, while each argument that is given as (low, high) lies anywhere between."},
+    {"monte_carlo", with_keywords<method_slow<name_monte_carlo>>(), METH_VARARGS | METH_KEYWORDS,
+     "monte_carlo(..., trials=None, digits=2, probability=0.95, seed=1, threads=1)\n\nThe distribution of the result while the arguments are drawn: "
+     "numbers, Measured (what they share is drawn once) or a makegood.distribution."},
+    {"propagate", with_keywords<method_slow<name_propagate>>(), METH_VARARGS | METH_KEYWORDS,
+     "propagate(..., trials=None, digits=2, probability=0.95, seed=1, threads=1)\n\nThe result with its uncertainty by the first order, held against "
+     "Monte Carlo; where the two differ, that of Monte Carlo. `word` says which."},
     {"describe", method_describe, METH_NOARGS, "describe()\n\nEverything the descriptor says, as a dict."},
     {"_ufunc", method_get_ufunc, METH_VARARGS, nullptr},
     {"_work", method_work, METH_O, nullptr},
     {"_equation", method_equation, METH_NOARGS, nullptr},
     {"_gradient", method_gradient, METH_O, nullptr},
-    {"_measured", method_measured, METH_O, nullptr},
+    {"_measured", method_measured, METH_VARARGS, nullptr},
+    {"_monte_carlo", method_monte_carlo, METH_VARARGS, nullptr},
     {"_bounds", method_bounds, METH_VARARGS, nullptr},
     {"_judge", method_judge, METH_VARARGS, nullptr},
     {"_judge_rows", method_judge_rows, METH_VARARGS, nullptr},

@@ -17,6 +17,7 @@ void add_doors(pybind11::module_& m);     // door.cpp
 void add_classes(pybind11::module_& m);   // classes.cpp
 void add_job(pybind11::module_& m);       // job.cpp
 void add_rows(pybind11::module_& m);      // rows.cpp
+void add_uncertainty(pybind11::module_& m);  // uncertainty.cpp
 void add_verdict(pybind11::module_& m);   // verdict.cpp
 
 /// Python objects as a document and back.
@@ -31,6 +32,8 @@ decision_rule decision_rule_from(pybind11::handle h);
 pybind11::object judge_rows_from(const entry& e, pybind11::handle arguments, pybind11::handle book, unsigned threads, bool nan_for_errors,
                                  pybind11::handle rule);
 pybind11::object slopes_from(const entry& e, pybind11::handle arguments, std::size_t rows, unsigned threads, bool nan_for_errors);
+/// Monte Carlo and the front door (uncertainty.cpp).
+pybind11::object monte_carlo_from(const formula_info& f, pybind11::handle arguments);
 /// A new reference.
 PyObject* verdict_to_python(const verdict& v);
 

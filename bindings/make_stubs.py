@@ -33,11 +33,12 @@ class Behind(Exception):
 
 CORE_HEAD = '''\
 from collections.abc import Sequence
-from typing import Any, Literal, NoReturn, TypeAlias, final
+from typing import Any, Literal, NoReturn, TypeAlias, final, overload
 
 import numpy as np
 import numpy.typing as npt
 
+from ._measured import MeasuredArray
 from ._rows import Readings
 
 __version__: str
@@ -47,7 +48,7 @@ _Array: TypeAlias = npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]]
 # What a check takes: a number, one with doubt, a reading, or None where nothing was measured.
 _Given: TypeAlias = float | Measured | Reading | None
 # What a check over rows takes: columns of readings. A list may hold readings and None.
-_Rows: TypeAlias = _Array | Readings | Sequence[float | Reading | None] | npt.NDArray[np.object_]
+_Rows: TypeAlias = _Array | Readings | MeasuredArray | Sequence[float | Reading | None] | npt.NDArray[np.object_]
 _Outcome: TypeAlias = Literal["pass", "fail", "undecided"]
 '''
 
@@ -62,9 +63,18 @@ CLASSES = {
     "Measured": (
         "",
         """
-        def __init__(self, value: float, standard_uncertainty: float, source: str = "stated") -> None: ...
+        @overload
+        def __new__(cls, value: float, standard_uncertainty: float, source: str = "stated", dof: float = ...) -> Measured: ...
+        @overload
+        def __new__(  # type: ignore
+            cls, value: float | _Array, standard_uncertainty: float | _Array, source: str = "stated", dof: float = ...
+        ) -> MeasuredArray: ...
         @staticmethod
         def exact(value: float) -> Measured: ...
+        @property
+        def dof(self) -> float: ...
+        def coverage_factor(self, probability: float = 0.95) -> float: ...
+        def interval(self, probability: float = 0.95) -> tuple[float, float]: ...
         @property
         def value(self) -> float: ...
         @property
@@ -75,6 +85,66 @@ CLASSES = {
         def sources(self) -> dict[str, float]: ...
         @property
         def assumed(self) -> bool: ...
+        """,
+    ),
+    "Distribution": (
+        "",
+        """
+        @property
+        def mean(self) -> float: ...
+        @property
+        def standard_uncertainty(self) -> float: ...
+        """,
+    ),
+    "MonteCarlo": (
+        "",
+        """
+        @property
+        def mean(self) -> float: ...
+        @property
+        def standard_uncertainty(self) -> float: ...
+        @property
+        def median(self) -> float: ...
+        @property
+        def interval(self) -> tuple[float, float]: ...
+        @property
+        def shortest_interval(self) -> tuple[float, float]: ...
+        @property
+        def probability(self) -> float: ...
+        @property
+        def trials(self) -> int: ...
+        @property
+        def refused(self) -> int: ...
+        @property
+        def seed(self) -> int: ...
+        @property
+        def converged(self) -> bool: ...
+        @property
+        def tolerance(self) -> float: ...
+        @property
+        def doubt(self) -> dict[str, float]: ...
+        def histogram(self) -> tuple[npt.NDArray[np.uint32], float, float]: ...
+        """,
+    ),
+    "Propagated": (
+        "",
+        """
+        @property
+        def value(self) -> float: ...
+        @property
+        def standard_uncertainty(self) -> float: ...
+        @property
+        def interval(self) -> tuple[float, float]: ...
+        @property
+        def method(self) -> Literal["first order", "Monte Carlo"]: ...
+        @property
+        def validated(self) -> bool: ...
+        @property
+        def word(self) -> str: ...
+        @property
+        def first_order(self) -> Measured: ...
+        @property
+        def monte_carlo(self) -> MonteCarlo: ...
         """,
     ),
     "Accuracy": (
@@ -343,7 +413,7 @@ CLASSES = {
     ),
 }
 # Members that the stub of a class leaves to the stubs of its doors: only a formula has them, a check or a model raises.
-LEFT_TO_THE_DOORS = {"Formula": {"worked", "equation", "sensitivities", "bounds"}}
+LEFT_TO_THE_DOORS = {"Formula": {"worked", "equation", "sensitivities", "bounds", "monte_carlo", "propagate"}}
 # Documentation that the module itself does not carry.
 DOCS = {"Formula": "A formula, check or model of the catalogue, to be called by its arguments."}
 
@@ -353,6 +423,13 @@ def assess(visit: Visit, *, rules: str | Rulebook, rule: str | DecisionRule | No
 def decision_rules() -> list[dict[str, Any]]: ...
 def rulebooks() -> list[dict[str, str]]: ...
 def visit_schema() -> dict[str, Any]: ...
+def covariance(a: Measured, b: Measured) -> float: ...
+def correlation(a: Measured, b: Measured) -> float: ...
+def coverage_factor(probability: float, dof: float = ...) -> float: ...
+def measured_together(readings: Sequence[Sequence[float]], name: str = "together") -> list[Measured]: ...
+def measured_with_covariance(
+    values: Sequence[float], covariance: Sequence[Sequence[float]], name: str = "together", dof: float = ...
+) -> list[Measured]: ...
 '''
 CORE_VARIABLES = {
     "instruction_set": "str",
@@ -363,11 +440,61 @@ CORE_VARIABLES = {
     "operating_limits": "tuple[dict[str, Any], ...]",
 }
 ROWS_CLASSES = ("Readings", "Verdicts")  # of _rows.py
+OTHER_CLASSES = {"MeasuredArray": "_measured", "CurvatureWarning": "_slow"}
 
 # ----------------------------------------------------------------------------------------------------- the whole package
 
+MEASURED = '''\
+from collections.abc import Iterator
+from typing import Any
+
+import numpy as np
+import numpy.typing as npt
+
+from ._core import Measured, _Array
+
+class MeasuredArray:
+    """Columns of numbers with their named error sources."""
+
+    value: npt.NDArray[np.float64]
+    sources: dict[str, npt.NDArray[np.float64]]
+    assumed: bool
+    def __init__(self, value: float | _Array, standard_uncertainty: float | _Array, source: str = "stated", dof: float = ...) -> None: ...
+    @property
+    def standard_uncertainty(self) -> npt.NDArray[np.float64]: ...
+    @property
+    def expanded_uncertainty(self) -> npt.NDArray[np.float64]: ...
+    @property
+    def shape(self) -> tuple[int, ...]: ...
+    @property
+    def ndim(self) -> int: ...
+    @property
+    def size(self) -> int: ...
+    def __len__(self) -> int: ...
+    def __getitem__(self, index: Any) -> Any: ...
+    def __iter__(self) -> Iterator[Measured | MeasuredArray]: ...
+'''
+
+DISTRIBUTION = '''\
+"""What is known of a quantity, as a distribution: arguments of a formula's monte_carlo() and propagate()."""
+
+from ._core import Distribution as Distribution
+
+def arcsine(low: float, high: float) -> Distribution: ...
+def exponential(mean: float) -> Distribution: ...
+def normal(mean: float, standard_uncertainty: float) -> Distribution: ...
+def rectangular(low: float, high: float) -> Distribution: ...
+def student(mean: float, scale: float, dof: float) -> Distribution: ...
+def trapezoidal(low: float, high: float, top: float) -> Distribution: ...
+def triangular(low: float, high: float) -> Distribution: ...
+
+__all__ = ["Distribution", "arcsine", "exponential", "normal", "rectangular", "student", "trapezoidal", "triangular"]
+'''
+
 SLOW = '''\
 from typing import Any
+
+class CurvatureWarning(UserWarning): ...
 
 class Result:
     """The result of a model: its fields as attributes, and as a mapping by `to_dict()`."""
@@ -587,14 +714,15 @@ def init_stub(package: Any) -> str:
     lost = functions - set(names)
     if lost:
         raise Behind(f"{', '.join(sorted(lost))} is not in __all__ any more: take it out of INIT_FUNCTIONS of make_stubs.py")
-    modules = [n for n in names if n in SUBJECTS]
-    from_core = [n for n in names if n not in functions and n not in SUBJECTS and n not in ROWS_CLASSES]
+    modules = [n for n in names if n in SUBJECTS or n == "distribution"]
+    from_core = [n for n in names if n not in functions and n not in modules and n not in ROWS_CLASSES and n not in OTHER_CLASSES]
     for n in from_core:
         if not hasattr(package._core, n):
             raise Behind(f"makegood.{n} is new: write it into INIT_FUNCTIONS of make_stubs.py")
     text = HEAD + "import os\nfrom typing import Any, Literal\n\n"
     text += "".join(f"from . import {n} as {n}\n" for n in modules)
     text += "from ._core import (\n" + "".join(f"    {n} as {n},\n" for n in from_core) + ")\n\n"
+    text += "".join(f"from .{place} import {n} as {n}\n" for n, place in OTHER_CLASSES.items())
     text += "".join(f"from ._rows import {n} as {n}\n" for n in ROWS_CLASSES) + "\n"
     text += functions_text(package, INIT_FUNCTIONS, signature=True)
     return text + "\n__all__ = [\n" + "".join(f'    "{n}",\n' for n in names) + "]\n"
@@ -651,7 +779,7 @@ class Subject:
     def formula(self, name: str, door: Any) -> str:
         d = door.describe()
         described = d["arguments"]
-        taken = {a["name"] for a in described} & {"out", "where", "errors", "threads"}
+        taken = {a["name"] for a in described} & {"out", "where", "errors", "threads", "order", "trials", "digits", "probability", "seed", "most", "refused_share"}
         if taken:
             raise Behind(f"{self.name}.{name}: an argument is called {', '.join(taken)}, as one of the keywords of arrays")
         errors = 'errors: Literal["raise", "nan"] = "raise"'
@@ -662,23 +790,28 @@ class Subject:
         out = "out: npt.NDArray[np.float64] | None = None"
         threads = "threads: int = 1"
         where = "where: bool | npt.NDArray[np.bool_] = True"
-        self.used |= {"Literal", "Sequence", "Measured", "Worked", "_Array", "overload", "np", "npt"}
+        self.used |= {"Literal", "Sequence", "Measured", "MeasuredArray", "Distribution", "MonteCarlo", "Propagated", "Worked", "_Array", "overload", "np", "npt"}
         # A plain number is among what the later overloads take, and they return something else: the first that fits is
         # taken. mypy calls that an overlap, by a name that differs between its versions.
         text = ""
         for method in (
             definition("__call__", [*numbers, "*", errors], "float", document=d["summary"]),
-            definition("__call__", doubtful, "Measured"),
+            definition("__call__", [*doubtful, "*", "order: Literal[1, 2] = 1"], "Measured"),
         ):
             first, rest = method.split("\n", 1)
             text += f"    @overload\n{first}  # type: ignore\n{rest}"
-        text += "    @overload\n" + definition("__call__", [*arrays, "*", out, where, errors, threads], "npt.NDArray[np.float64]")
+        first, rest = definition("__call__", [*arrays, "*", out, where, errors, threads], "npt.NDArray[np.float64]").split("\n", 1)
+        text += f"    @overload\n{first}  # type: ignore\n{rest}"
+        text += "    @overload\n" + definition("__call__", [*self.arguments(described, "float | _Array | Measured | MeasuredArray", words), "*", errors, threads], "MeasuredArray")
         text += definition("worked", doubtful, "Worked")
         text += definition("equation", ["latex: bool = False"], "str")
         first, rest = definition("sensitivities", doubtful, "dict[str, float]").split("\n", 1)
         text += f"    @overload\n{first}  # type: ignore\n{rest}"
         text += "    @overload\n" + definition("sensitivities", [*arrays, "*", errors, threads], "dict[str, npt.NDArray[np.float64]]")
-        return text + definition("bounds", self.arguments(described, "float | tuple[float, float]"), "tuple[float, float]")
+        text += definition("bounds", self.arguments(described, "float | tuple[float, float]"), "tuple[float, float]")
+        drawn = [*self.arguments(described, "float | Measured | Distribution"), "*", "trials: int | None = None", "digits: int = 2", "probability: float = 0.95", "seed: int = 1", threads,
+                 "most: int = 5_000_000", "refused_share: float = 0.001"]  # fmt: skip
+        return text + definition("monte_carlo", drawn, "MonteCarlo") + definition("propagate", drawn, "Propagated")
 
     def check(self, name: str, door: Any) -> str:
         d = door.describe()
@@ -732,13 +865,14 @@ class Subject:
         typing = {"Final", "final"} | (self.used & {"Any", "Literal", "overload"})
         if aliases:
             typing |= {"Literal", "TypeAlias"}
-        core = sorted({"Formula"} | (self.used & {"Accuracy", "DecisionRule", "Measured", "Reading", "Rulebook", "Verdict", "_Array", "_Given", "_Rows"}))
+        core = sorted({"Formula"} | (self.used & {"Accuracy", "DecisionRule", "Distribution", "Measured", "MonteCarlo", "Propagated", "Reading", "Rulebook", "Verdict", "_Array", "_Given", "_Rows"}))
         slow = sorted(self.used & {"Result", "Worked"})
         text = HEAD + f'"""{document}"""\n\n'
         text += "from collections.abc import Sequence\n" if "Sequence" in self.used else ""
         text += f"from typing import {', '.join(sorted(sorted(typing), key=str.lower))}\n\n"
         text += "import numpy as np\nimport numpy.typing as npt\n\n" if "np" in self.used else ""
         text += f"from ._core import {', '.join(core)}\n"
+        text += "from ._measured import MeasuredArray\n" if "MeasuredArray" in self.used else ""
         text += "from ._rows import Verdicts\n" if "Verdicts" in self.used else ""
         text += f"from ._slow import {', '.join(slow)}\n" if slow else ""
         text += f"\n{aliases}" if aliases else ""
@@ -754,7 +888,7 @@ def stubs(package: Any) -> dict[str, str]:
     core = package._core
     if set(core.subjects) != set(SUBJECTS):
         raise Behind(f"the subjects are {', '.join(core.subjects)}: write them into SUBJECTS of make_stubs.py")
-    files = {"_core.pyi": core_stub(core), "_slow.pyi": HEAD + SLOW, "_rows.pyi": HEAD + ROWS, "__init__.pyi": init_stub(package)}
+    files = {"_core.pyi": core_stub(core), "_slow.pyi": HEAD + SLOW, "_rows.pyi": HEAD + ROWS, "_measured.pyi": HEAD + MEASURED, "distribution.pyi": HEAD + DISTRIBUTION, "__init__.pyi": init_stub(package)}
     for name in SUBJECTS:
         files[f"{name}.pyi"] = Subject(name, core.subjects[name]).stub(first_line(getattr(package, name).__doc__))
     return files

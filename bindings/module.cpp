@@ -8,6 +8,7 @@ PYBIND11_MODULE(_core, m) {
   m.attr("instruction_set") = std::string(makegood::instruction_set());
   makegood::python::add_errors(m);
   makegood::python::add_classes(m);
+  makegood::python::add_uncertainty(m);
   makegood::python::add_verdict(m);
   makegood::python::add_rows(m);
   makegood::python::add_job(m);

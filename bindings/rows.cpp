@@ -32,7 +32,15 @@ readings readings_from(py::handle h) {
     const auto s = t[1].cast<state_column>();
     r.states = {s.data(), static_cast<std::size_t>(s.size())};
   }
-  if (!t[2].is_none()) r.standard_uncertainty = numbers_of(t[2].cast<column>());
+  if (py::isinstance<py::list>(t[2])) {  // an array of Measured: (source, column, degrees of freedom)
+    for (auto item : t[2]) {
+      const auto part = py::reinterpret_borrow<py::tuple>(item);
+      r.parts.push_back({part[0].cast<std::string>(), numbers_of(part[1].cast<column>()), part[2].cast<double>()});
+    }
+    r.assumed = t[6].cast<bool>();
+  } else if (!t[2].is_none()) {
+    r.standard_uncertainty = numbers_of(t[2].cast<column>());
+  }
   if (!t[3].is_none()) r.statement = t[3].cast<accuracy>();
   if (py::isinstance<instrument>(t[4])) {
     r.meter = t[4].cast<std::shared_ptr<instrument>>();

@@ -2,6 +2,7 @@
 // Compiled once for each instruction set, with -DMAKEGOOD_ISA_TAG=<its name>. Nothing here may leave a function without that
 // name in its own: the linker would keep one copy for every processor. tests/batch_symbols.cmake holds it to that.
 #include <makegood/scalar/batch_check.hpp>
+#include <makegood/scalar/batch_draw.hpp>
 
 #include <makegood/air/list.hpp>
 #include <makegood/electrical/list.hpp>
@@ -27,11 +28,13 @@ struct table<list<A...>, list<B...>, list<C...>, list<D...>> {
 };
 using all = table<makegood::electrical::entries, makegood::sensing::entries, makegood::heating::entries, makegood::air::entries>;
 
+constexpr draw_table draws = v1::MAKEGOOD_ISA_TAG::batch_draw::table();
+
 #define MAKEGOOD_TEXT(x) #x
 #define MAKEGOOD_TEXT_OF(x) MAKEGOOD_TEXT(x)
 
 }  // namespace
 
-batch_table batches() { return {MAKEGOOD_TEXT_OF(MAKEGOOD_ISA_TAG), all::rows, sizeof all::rows / sizeof all::rows[0]}; }
+batch_table batches() { return {MAKEGOOD_TEXT_OF(MAKEGOOD_ISA_TAG), all::rows, sizeof all::rows / sizeof all::rows[0], &draws}; }
 
 }  // namespace makegood::subjects::MAKEGOOD_ISA_TAG

@@ -2,10 +2,12 @@
 // Formulas over arrays, compiled once an instruction set; the best one that the processor has is chosen when asked for.
 #pragma once
 #include <cstddef>
+#include <string_view>
 
 namespace makegood::inline v1 {
 struct slope_columns;
 struct check_columns;
+struct draw_table;
 }  // namespace makegood::inline v1
 
 namespace makegood::subjects {
@@ -24,7 +26,10 @@ struct batch_table {
   const char* instruction_set;
   const batch_row* rows;
   std::size_t count;
+  const v1::draw_table* draws;
 };
+/// The table in use, or that of an instruction set by name (the one in use where this processor has none of that name).
+const batch_table& batches_of(std::string_view instruction_set);
 
 #if defined(MAKEGOOD_BATCH_X86)
 namespace sse2 { batch_table batches(); }

@@ -36,6 +36,17 @@ const subjects::batch_table& table_in_use() {
 }
 }  // namespace
 
+}  // namespace v1
+namespace subjects {
+const batch_table& batches_of(std::string_view instruction_set) {
+  static const std::vector<batch_table> all = tables();
+  for (const auto& t : all)
+    if (instruction_set == t.instruction_set) return t;
+  return table_in_use();
+}
+}  // namespace subjects
+inline namespace v1 {
+
 std::string_view instruction_set() { return table_in_use().instruction_set; }
 
 std::vector<std::string_view> instruction_sets() {

@@ -17,7 +17,12 @@ given readings::at(std::size_t row, const argument& a) const {
   reading r;
   r.is = state == reading::state::value && is_nan(values[row]) ? reading::state::not_measured : state;
   if (r.has_number()) r.number = values[row];
-  if (r.is == reading::state::value && exact) return measured::exact(r.number);
+  if (r.is == reading::state::value && (exact || !parts.empty())) {
+    measured m(r.number);
+    for (const auto& p : parts) m.add(p.source, p.u[row], p.dof);
+    m.assumed = assumed;
+    return m;
+  }
   r.instrument = instrument;
   r.statement = statement;
   if (!statement) r.meter = meter;
@@ -177,6 +182,15 @@ void add_argument(rows_of_a_check& r, const check_info& c, std::size_t i, const 
       if (!(u >= 0.0) || !is_finite(u)) refuse(c, std::string(a.name) + ": a standard uncertainty must be 0 or more");
     t.column = g.standard_uncertainty.data();
     r.terms.push_back(t);
+  } else if (!g.parts.empty()) {
+    for (const auto& p : g.parts) {
+      for (const double u : p.u)
+        if (!is_finite(u)) refuse(c, std::string(a.name) + ": its uncertainty (" + p.source + ") is not a number");
+      detail::doubt_term t{r.names.emplace_back(p.source), i, false, 0.0};
+      t.column = p.u.data();
+      r.terms.push_back(t);
+    }
+    r.assumed = r.assumed || g.assumed;
   } else if (!g.exact) {
     add_statements(r, c, a, i, g, rows, add);
   }
@@ -209,6 +223,8 @@ verdicts judge_rows(const entry& e, std::span<const readings> arguments, const r
     const auto& g = v.arguments[i];
     for (const std::size_t size : {g.all ? rows : g.values.size(), g.states.empty() ? rows : g.states.size(), g.standard_uncertainty.empty() ? rows : g.standard_uncertainty.size()})
       if (size != rows) refuse(c, std::string(c.args[i].name) + ": " + std::to_string(size) + " rows where others have " + std::to_string(rows));
+    for (const auto& p : g.parts)
+      if (p.u.size() != rows) refuse(c, std::string(c.args[i].name) + ": " + std::to_string(p.u.size()) + " rows of uncertainties where others have " + std::to_string(rows));
   }
   rows_of_a_check r;
   r.state_columns.reserve(n);
@@ -266,34 +282,80 @@ verdicts judge_rows(const entry& e, std::span<const readings> arguments, const r
   return v;
 }
 
-void slopes_rows(const entry& e, std::span<const std::span<const double>> arguments, std::span<double> value,
-                 std::span<const std::span<double>> slopes, const rows_options& how) {
-  const formula_info& f = e.formula;
-  const std::size_t n = f.args.size(), rows = value.size();
-  if (e.is != entry::what::formula || !f.slopes) throw range_error(std::string(e.name()) + ": not a formula");
-  if (arguments.size() != n || slopes.size() != n) throw range_error(std::string(e.name()) + ": takes " + std::to_string(n) + " columns, and as many slopes");
+namespace {
+/// The columns of a formula's arguments, and the run over them; a row that is refused is said in words.
+struct rows_of_a_formula {
   std::array<const double*, most_arguments> x{};
   std::array<bool, most_arguments> wide{};
-  std::array<double*, most_arguments> out{};
-  for (std::size_t i = 0; i < n; ++i) {
-    if (arguments[i].size() != 1 && arguments[i].size() != rows)
-      throw range_error(std::string(e.name()) + ": " + std::string(f.args[i].name) + ": " + std::to_string(arguments[i].size()) + " rows where others have " + std::to_string(rows));
-    if (!slopes[i].empty() && slopes[i].size() != rows) throw range_error(std::string(e.name()) + ": a column of slopes has another length than the values");
-    x[i] = arguments[i].data();
-    wide[i] = arguments[i].size() != 1;
-    out[i] = slopes[i].empty() ? nullptr : slopes[i].data();
+
+  rows_of_a_formula(const entry& e, std::span<const std::span<const double>> arguments, std::size_t rows) {
+    const formula_info& f = e.formula;
+    if (e.is != entry::what::formula || !f.slopes) throw range_error(std::string(e.name()) + ": not a formula");
+    if (arguments.size() != f.args.size()) throw range_error(std::string(e.name()) + ": takes " + std::to_string(f.args.size()) + " columns");
+    for (std::size_t i = 0; i < arguments.size(); ++i) {
+      if (arguments[i].size() != 1 && arguments[i].size() != rows)
+        throw range_error(std::string(e.name()) + ": " + std::string(f.args[i].name) + ": " + std::to_string(arguments[i].size()) + " rows where others have " + std::to_string(rows));
+      x[i] = arguments[i].data();
+      wide[i] = arguments[i].size() != 1;
+    }
   }
-  const slope_columns c{x.data(), wide.data(), value.data(), out.data(), how.nan_for_errors};
-  const auto work = [&](std::size_t begin, std::size_t end) { return f.slopes(c, begin, end); };
-  if (const auto bad = run_over(work, rows, how.threads); bad >= 0) {
+  void run(const formula_info& f, const slope_columns& c, std::size_t rows, unsigned threads) const {
+    const auto work = [&](std::size_t begin, std::size_t end) { return f.slopes(c, begin, end); };
+    const auto bad = run_over(work, rows, threads);
+    if (bad < 0) return;
     std::array<double, most_arguments> at{};
-    for (std::size_t i = 0; i < n; ++i) at[i] = x[i][wide[i] ? bad : 0];
+    for (std::size_t i = 0; i < f.args.size(); ++i) at[i] = x[i][wide[i] ? bad : 0];
     fault why = f.check(f.self, at.data());
     if (!why) why = {fault::what::no_result, -1};
     const std::string text = std::string(f.refusal(f.self, why, at.data())) + " (row " + std::to_string(bad) + "; errors=\"nan\" gives NaN instead)";
     if (why.kind == fault::what::relation) throw relation_error(text);
     throw range_error(text);
   }
+};
+}  // namespace
+
+void slopes_rows(const entry& e, std::span<const std::span<const double>> arguments, std::span<double> value,
+                 std::span<const std::span<double>> slopes, const rows_options& how) {
+  const std::size_t rows = value.size();
+  const rows_of_a_formula in(e, arguments, rows);
+  if (slopes.size() != arguments.size()) throw range_error(std::string(e.name()) + ": as many slopes as arguments");
+  std::array<double*, most_arguments> out{};
+  for (std::size_t i = 0; i < slopes.size(); ++i) {
+    if (!slopes[i].empty() && slopes[i].size() != rows) throw range_error(std::string(e.name()) + ": a column of slopes has another length than the values");
+    out[i] = slopes[i].empty() ? nullptr : slopes[i].data();
+  }
+  slope_columns c;
+  c.x = in.x.data();
+  c.wide = in.wide.data();
+  c.value = value.data();
+  c.slopes = out.data();
+  c.nan_for_errors = how.nan_for_errors;
+  in.run(e.formula, c, rows, how.threads);
+}
+
+void uncertainty_rows(const entry& e, std::span<const std::span<const double>> arguments, std::span<const std::span<const double>> u,
+                      std::span<double> value, std::span<double> standard_uncertainty, const rows_options& how) {
+  const std::size_t rows = value.size();
+  const rows_of_a_formula in(e, arguments, rows);
+  if (u.size() != arguments.size()) throw range_error(std::string(e.name()) + ": as many uncertainties as arguments");
+  if (standard_uncertainty.size() != rows) throw range_error(std::string(e.name()) + ": the uncertainties have another length than the values");
+  std::array<const double*, most_arguments> of{};
+  std::array<bool, most_arguments> wide{};
+  for (std::size_t i = 0; i < u.size(); ++i) {
+    if (u[i].empty() || e.formula.args[i].table) continue;
+    if (u[i].size() != 1 && u[i].size() != rows) throw range_error(std::string(e.name()) + ": " + std::string(e.formula.args[i].name) + ": its uncertainties have another length");
+    of[i] = u[i].data();
+    wide[i] = u[i].size() != 1;
+  }
+  slope_columns c;
+  c.x = in.x.data();
+  c.wide = in.wide.data();
+  c.value = value.data();
+  c.nan_for_errors = how.nan_for_errors;
+  c.u = of.data();
+  c.u_wide = wide.data();
+  c.standard_uncertainty = standard_uncertainty.data();
+  in.run(e.formula, c, rows, how.threads);
 }
 
 std::ptrdiff_t batch_rows(const formula_info& f, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, const rows_options& how) {

@@ -11,11 +11,14 @@ from ._core import (
     Assessment,
     ConvergenceError,
     DecisionRule,
+    Distribution,
     DocumentError,
     Error,
     Finding,
     Instrument,
     Measured,
+    MonteCarlo,
+    Propagated,
     RangeError,
     Reading,
     RelationError,
@@ -27,11 +30,16 @@ from ._core import (
     assess,
     decision_rules,
     operating_limits,
+    correlation,
+    covariance,
+    coverage_factor,
+    measured_together,
+    measured_with_covariance,
     read_visit,
     rulebooks,
     visit_schema,
 )
-from . import air, decision, electrical, heating, sensing
+from . import air, decision, distribution, electrical, heating, sensing
 
 
 def _found(*parts: str) -> str:
@@ -40,6 +48,20 @@ def _found(*parts: str) -> str:
 
     folders = [os.path.join(root, *parts) for root in __path__]
     return next((folder for folder in folders if os.path.isdir(folder)), folders[0])
+
+
+def _new_measured(cls, *args, **kwargs):
+    """Measured(array, array) makes an array of them."""
+    for x in (*args[:2], kwargs.get("value"), kwargs.get("standard_uncertainty")):
+        if type(x) is not float and (isinstance(x, list) or getattr(x, "ndim", 0)):
+            from ._measured import measured
+
+            return measured(cls, *args, **kwargs)
+    return _plain_new(cls)
+
+
+_plain_new = Measured.__new__
+Measured.__new__ = staticmethod(_new_measured)
 
 
 def get_include() -> str:
@@ -79,11 +101,21 @@ def __getattr__(name):
         from . import _rows
 
         return getattr(_rows, name)
+    if name == "MeasuredArray":
+        from . import _measured
+
+        return _measured.MeasuredArray
+    if name == "CurvatureWarning":
+        from . import _slow
+
+        return _slow.CurvatureWarning
     raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
 
 
 __all__ = [
-    "Accuracy", "Assessment", "ConvergenceError", "DecisionRule", "DocumentError", "Error", "Finding", "Instrument", "Measured", "RangeError", "Reading",
-    "Readings", "RelationError", "RuleError", "Rulebook", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "decision", "decision_rules", "electrical",
-    "get_cmake_dir", "get_include", "heating", "load_visit", "operating_limits", "read_visit", "report", "rulebooks", "sensing", "visit_schema",
+    "Accuracy", "Assessment", "ConvergenceError", "CurvatureWarning", "DecisionRule", "Distribution", "DocumentError", "Error", "Finding",
+    "Instrument", "Measured", "MeasuredArray", "MonteCarlo", "Propagated", "RangeError", "Reading", "Readings", "RelationError",
+    "RuleError", "Rulebook", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "correlation", "covariance",
+    "coverage_factor", "decision", "decision_rules", "distribution", "electrical", "get_cmake_dir", "get_include", "heating", "load_visit",
+    "measured_together", "measured_with_covariance", "operating_limits", "read_visit", "report", "rulebooks", "sensing", "visit_schema",
 ]  # fmt: skip

@@ -177,6 +177,8 @@ def _row(argument: Any, i: int) -> Any:
     """One row of an argument, as a check of one row takes it."""
     if isinstance(argument, _Words):
         return argument.words[int(argument.values[i])]
+    if type(argument).__name__ == "MeasuredArray":
+        return argument[i] if not np.isnan(argument.value[i]) else _core.Reading.not_measured()
     if not isinstance(argument, Readings):
         return argument
     state = "value" if argument.states is None else _core.states[argument.states[i]]
@@ -199,7 +201,7 @@ def _row(argument: Any, i: int) -> Any:
 
 
 def is_column(value: Any) -> bool:
-    return isinstance(value, (list, Readings)) or bool(getattr(value, "ndim", 0))
+    return isinstance(value, (list, Readings)) or bool(getattr(value, "ndim", 0))  # arrays of Measured have one, too
 
 
 def check(door: Any, values: list[Any], book: Any, errors: str, threads: int, rule: Any = None) -> Verdicts:
@@ -210,22 +212,22 @@ def check(door: Any, values: list[Any], book: Any, errors: str, threads: int, ru
         if not is_column(v):
             arguments.append(v)
         elif "one_of" in a:
-            if isinstance(v, Readings):
+            if isinstance(v, Readings) or type(v).__name__ == "MeasuredArray":
                 raise _slow._type_error(door, i, v)
             arguments.append(_Words(_slow._keys(door, i, v), a["one_of"]))
-        elif isinstance(v, Readings):
+        elif isinstance(v, Readings) or type(v).__name__ == "MeasuredArray":
             arguments.append(v)
         else:
             try:
                 arguments.append(Readings(v))
             except TypeError as e:
                 raise TypeError(f"{door.__name__}: {a['name']}: {e}") from None
-    columns = [(a["name"], c) for a, c in zip(described, arguments) if isinstance(c, (Readings, _Words))]
-    parts = ("values", "states", "standard_uncertainty")
+    columns = [(a["name"], c) for a, c in zip(described, arguments) if isinstance(c, (Readings, _Words)) or type(c).__name__ == "MeasuredArray"]
+    parts = ("values", "value", "states", "standard_uncertainty")
     try:
         shape = np.broadcast_shapes(*(np.shape(getattr(c, p)) for _, c in columns for p in parts if getattr(c, p, None) is not None))
     except ValueError:
-        shapes = ", ".join(f"{name} {np.shape(c.values)}" for name, c in columns)
+        shapes = ", ".join(f"{name} {np.shape(getattr(c, 'values', getattr(c, 'value', None)))}" for name, c in columns)
         raise ValueError(f"{door.__name__}: the shapes do not fit together: {shapes}") from None
 
     def flat(x: Any, dtype: Any = float) -> Any:
@@ -242,6 +244,13 @@ def check(door: Any, values: list[Any], book: Any, errors: str, threads: int, ru
             kept.__dict__.update(c.__dict__, values=flat(c.values), states=flat(c.states, np.int8), standard_uncertainty=flat(c.standard_uncertainty))
             c = kept
             given.append((c.values, c.states, c.standard_uncertainty, c.accuracy, c.instrument, c.exact))
+        elif type(c).__name__ == "MeasuredArray":
+            # a row that was not measured has no uncertainty either
+            there = ~np.isnan(flat(c.value))
+            sources = {n: np.where(there, flat(u), 0.0) for n, u in c.sources.items()}
+            c = type(c)._made(flat(c.value), sources, c._dofs, c.assumed)
+            listed = [(n, u, c._dofs[n]) for n, u in sources.items()]
+            given.append((c.value, None, listed or None, None, "", not listed, c.assumed))
         else:
             given.append(c)
         rows.append(c)

@@ -119,13 +119,24 @@ def call(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
     if door.kind == "check":
         return _check(door, args, kwargs, errors, threads)
     ufunc_words = {k: kwargs.pop(k) for k in list(kwargs) if k in _UFUNC_WORDS}
+    order = kwargs.pop("order", _MISSING)
     values = _bind(door, door.argument_names, args, kwargs)
     values = [v if v is _MISSING else _numpy_scalar(door, i, v) for i, v in enumerate(values)]
     values = _defaults(door, values)
+    if any(type(v).__name__ == "MeasuredArray" for v in values) or (
+        any(isinstance(v, _core.Measured) for v in values) and any(getattr(v, "ndim", 0) or isinstance(v, list) for v in values)
+    ):
+        if ufunc_words or order not in (_MISSING, 1):
+            raise TypeError(f"{door.__name__}: out=, where=, order= ... are not for arrays of Measured")
+        from . import _measured as arrays
+
+        return arrays.call(door, values, errors, threads)
     if any(isinstance(v, _core.Measured) for v in values):
         if ufunc_words or errors != "raise":
             raise TypeError(f"{door.__name__}: out=, where=, errors= ... are for arrays, not for Measured")
-        return _measured(door, values)
+        return _measured(door, values, 1 if order is _MISSING else order)
+    if order is not _MISSING:
+        raise TypeError(f"{door.__name__}: order= is for Measured")
     for i, v in enumerate(values):
         if isinstance(v, _core.Reading):
             raise _type_error(door, i, v, "Reading: that goes into a check")
@@ -147,7 +158,14 @@ def _how(kwargs: dict[str, Any]) -> tuple[str, int]:
     return errors, threads
 
 
-def _measured(door: Any, values: list[Any]) -> Any:
+class CurvatureWarning(UserWarning):
+    """The formula is curved within the uncertainty of its arguments: the second order of uncertainty matters."""
+
+
+def _measured(door: Any, values: list[Any], order: int) -> Any:
+    """order=1: first order; 2: with the second order of GUM 5.1.2, and a warning where it matters."""
+    if order not in (1, 2):
+        raise ValueError("order is 1 or 2")
     described = _arguments(door)
     plain = []
     for i, (a, v) in enumerate(zip(described, values)):
@@ -161,7 +179,57 @@ def _measured(door: Any, values: list[Any]) -> Any:
             plain.append(float(v))
         else:
             raise TypeError(f"{door.__name__}: {a['name']}: a Measured goes with numbers and other Measured, not {type(v).__name__}")
-    return door._measured(plain)
+    if order == 1:
+        return door._measured(plain, 1)
+    result, matters, word = door._measured(plain, 2)
+    if matters:
+        import warnings
+
+        warnings.warn(f"{door.__name__}: {word}", CurvatureWarning, stacklevel=3)
+    return result
+
+
+def _drawn(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any], front_door: bool) -> Any:
+    if door.kind != "formula":
+        raise TypeError(f"{door.__name__} is a {door.kind}: only a formula is drawn; a verdict carries its own uncertainty")
+
+    def whole(name: str, default: int, low: int, high: int) -> int:
+        x = kwargs.pop(name, default)
+        if not isinstance(x, int) or isinstance(x, bool) or not low <= x <= high:
+            raise ValueError(f"{name} is a whole number from {low} to {high}")
+        return x
+
+    trials = 0 if kwargs.get("trials") is None else whole("trials", 0, 1000, 10**9)
+    kwargs.pop("trials", None)
+    digits = whole("digits", 2, 1, 6)
+    seed = whole("seed", 1, 0, 2**64 - 1)
+    threads = whole("threads", 1, 1, 1024)
+    most = whole("most", 5_000_000, 20_480, 10**9)
+    probability, share = kwargs.pop("probability", 0.95), kwargs.pop("refused_share", 0.001)
+    for name, x in (("probability", probability), ("refused_share", share)):
+        if not _is_scalar(x) or not 0 <= x < 1:
+            raise ValueError(f"{name} is a number from 0 to below 1")
+    values = _defaults(door, _bind(door, door.argument_names, args, kwargs))
+    given = []
+    for i, (a, v) in enumerate(zip(_arguments(door), values)):
+        v = _numpy_scalar(door, i, v)
+        if "one_of" in a and isinstance(v, str):
+            given.append(float(door._key(i, v)))
+        elif "one_of" not in a and isinstance(v, (_core.Measured, _core.Distribution)):
+            given.append(v)
+        elif "one_of" not in a and _is_scalar(v):
+            given.append(float(v))
+        else:
+            raise _type_error(door, i, v)
+    return door._monte_carlo(given, trials, digits, float(probability), seed, threads, most, float(share), front_door)
+
+
+def monte_carlo(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
+    return _drawn(door, args, kwargs, False)
+
+
+def propagate(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
+    return _drawn(door, args, kwargs, True)
 
 
 def _columns(door: Any, values: list[Any]) -> tuple[list[Any], Any]:
@@ -255,7 +323,7 @@ def _check(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any], errors: str
     for i, v in enumerate(rest):
         if isinstance(v, (tuple, set, bytes, bool, complex)):
             raise _type_error(door, i, v)
-    if any(isinstance(v, list) or getattr(v, "ndim", 0) or type(v).__name__ == "Readings" for v in rest):
+    if any(isinstance(v, list) or getattr(v, "ndim", 0) or type(v).__name__ in ("Readings", "MeasuredArray") for v in rest):
         from . import _rows
 
         return _rows.check(door, rest, book, errors, threads, rule)

@@ -29,6 +29,8 @@ struct formula_info {
   fault (*check)(const void*, const double*) = nullptr;
   message (*refusal)(const void*, fault, const double*) = nullptr;
   double (*gradient)(const void*, const double*, double*) = nullptr;
+  /// Derivatives by two arguments up to the third order, for the second order of uncertainty.
+  detail::curvature (*curvature)(const void*, const double*, std::size_t i, std::size_t j) = nullptr;
   working (*work)(const void*, const double*) = nullptr;
   equation_text (*equation)(const void*) = nullptr;
   /// Every value while the arguments lie between two ends; throws as a call does.
@@ -100,6 +102,7 @@ formula_info describe_formula() {
   i.check = [](const void* s, const double* x) { return static_cast<const F*>(s)->check(x); };
   i.refusal = [](const void* s, fault why, const double* x) { return static_cast<const F*>(s)->refusal(why, x); };
   i.gradient = [](const void* s, const double* x, double* c) { return gradient(*static_cast<const F*>(s), x, c); };
+  i.curvature = [](const void* s, const double* x, std::size_t a, std::size_t b) { return curvature_at(*static_cast<const F*>(s), x, a, b); };
   i.work = [](const void* s, const double* x) { return v1::work(*static_cast<const F*>(s), x); };
   i.equation = [](const void* s) { return v1::equation(*static_cast<const F*>(s)); };
   i.bounds = [](const void* s, const double* low, const double* high) { return v1::bounds(*static_cast<const F*>(s), low, high); };

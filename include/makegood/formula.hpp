@@ -29,8 +29,11 @@ struct kind_of<T> { using type = double; };
 template <class T>
 struct kind_of<chosen<T>> { using type = T; };
 
+/// The wider of two kinds; specialised by the kinds of which two make a third.
 template <class A, class B>
-using wider_t = std::conditional_t<std::is_same_v<A, double>, B, A>;
+struct wider { using type = std::conditional_t<std::is_same_v<A, double>, B, A>; };
+template <class A, class B>
+using wider_t = typename wider<A, B>::type;
 template <class... T>
 struct widest { using type = double; };
 template <class T, class... Rest>
@@ -515,12 +518,15 @@ template <class T>
 constexpr const T& let(std::string_view, const unit_t&, const T& x) { return x; }
 /// A root by a fixed number of Newton steps. `residual(x)` returns {value, slope}; the working prints the equation solved.
 template <int Steps, class T, class Start, class R>
-constexpr T root(std::string_view, const unit_t&, const Start& start, const R& residual, const T&) {
-  T x = static_cast<T>(start);
-  for (int i = 0; i < Steps; ++i) {
+constexpr auto root(std::string_view, const unit_t&, const Start& start, const R& residual, const T&) {
+  const auto step = [&residual](const auto& x) {
     const auto [g, slope] = residual(x);
-    x = x - g / slope;
-  }
+    return x - g / slope;
+  };
+  const auto begin = static_cast<widest_t<T, Start>>(start);
+  using S = std::remove_cvref_t<decltype(step(begin))>;  // T, unless a step adds to what a number carries
+  S x = static_cast<S>(begin);
+  for (int i = 0; i < Steps; ++i) x = static_cast<S>(step(x));
   return x;
 }
 // Conversions of unit, by name, so that the working carries dimensions.

@@ -36,6 +36,14 @@ struct readings {
   std::optional<accuracy> statement{};
   std::shared_ptr<const v1::instrument> meter{};  ///< in place of a statement: by function, and by range row by row
   bool exact = false;                            ///< numbers without doubt, said by name
+  /// Named error sources with a column each, with sign (an array of Measured); a source that two arguments name is common to them.
+  struct part {
+    std::string source;
+    std::span<const double> u;
+    double dof = without_end;
+  };
+  std::vector<part> parts{};
+  bool assumed = false;                          ///< of these: an instrument's class was taken
 
   readings(given one) : all(std::move(one)) {}
   readings(double one) : all(given(one)) {}
@@ -72,6 +80,10 @@ verdicts judge_rows(const entry& check, std::span<const readings> arguments, con
 /// A formula over columns (of one number or n) with its slopes by each argument; slopes that are empty are not filled.
 void slopes_rows(const entry& formula, std::span<const std::span<const double>> arguments, std::span<double> value,
                  std::span<const std::span<double>> slopes, const rows_options& how = {});
+/// A formula over columns (of one number or n) of independent arguments, with its standard uncertainty by the first order, in one pass.
+/// u: standard uncertainties, of one number or n; empty: exact.
+void uncertainty_rows(const entry& formula, std::span<const std::span<const double>> arguments, std::span<const std::span<const double>> u,
+                      std::span<double> value, std::span<double> standard_uncertainty, const rows_options& how = {});
 /// A formula over strided arrays (steps in bytes), as NumPy hands them over. Returns the first element refused, or -1.
 std::ptrdiff_t batch_rows(const formula_info& f, char** data, const std::ptrdiff_t* steps, std::ptrdiff_t n, const rows_options& how);
 

@@ -4,9 +4,12 @@
 //   makegood_benchmarks --benchmark_filter=log --benchmark_enable_random_interleaving=true --benchmark_repetitions=9
 // "items_per_second" counts elements; before anything is timed, each side is compared with the other.
 #include <benchmark/benchmark.h>
+#include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
+#include <makegood/monte_carlo.hpp>
 #include <makegood/registry.hpp>
 #include <makegood/rules/all.hpp>
 #include <makegood/air/list.hpp>
@@ -148,6 +151,79 @@ void register_formula(const Item& item, const std::vector<std::vector<double>>& 
     });
   }
 }
+/// The value alone, and with its standard uncertainty in the same pass: one thread, every instruction set. "ratio": of the two.
+void register_uncertainty(std::string_view full_name) {
+  const entry* plain = find_entry(full_name);
+  demand(plain != nullptr, std::string(full_name));
+  const auto& args = plain->formula.args;
+  std::vector<std::vector<double>> x, u;
+  for (std::size_t i = 0; i < args.size(); ++i) {
+    x.push_back(uniform(args[i].usual.low + 0.3 * (args[i].usual.high - args[i].usual.low), args[i].usual.high, static_cast<unsigned>(i + 1)));
+    u.push_back(x.back());
+    for (double& v : u.back()) v = 0.01 * std::fabs(v);
+  }
+  for (const auto set : instruction_sets()) {
+    const entry e = with_instruction_set(*plain, set);
+    std::vector<std::span<const double>> in(x.begin(), x.end()), of(u.begin(), u.end());
+    std::vector<double> y(count), doubt(count), slopes(args.size()), at(args.size());
+    uncertainty_rows(e, in, of, y, doubt);
+    for (std::size_t k = 0; k < count; k += 97) {  // against one value at a time
+      double square = 0.0;
+      for (std::size_t i = 0; i < args.size(); ++i) at[i] = x[i][k];
+      demand(e.formula.gradient(e.formula.self, at.data(), slopes.data()) == y[k], std::string(full_name));
+      for (std::size_t i = 0; i < args.size(); ++i) square += slopes[i] * slopes[i] * u[i][k] * u[i][k];
+      demand(near(doubt[k], std::sqrt(square), 1e-14), std::string(full_name));
+    }
+    benchmark::RegisterBenchmark(("uncertainty/" + std::string(full_name) + "/" + std::string(set)).c_str(), [e, x, u](benchmark::State& state) {
+      std::vector<std::span<const double>> ins(x.begin(), x.end()), ofs(u.begin(), u.end());
+      std::vector<double> value(count), with(count);
+      std::vector<char*> data;
+      for (const auto& c : x) data.push_back(const_cast<char*>(reinterpret_cast<const char*>(c.data())));
+      data.push_back(reinterpret_cast<char*>(value.data()));
+      const std::vector<std::ptrdiff_t> steps(data.size(), sizeof(double));
+      double alone = 1e9, both = 1e9;
+      for (auto _ : state) {  // in turns, so that noise falls on both
+        auto begin = std::chrono::steady_clock::now();
+        for (int i = 0; i < 8; ++i) e.formula.batch(e.formula.self, data.data(), steps.data(), static_cast<std::ptrdiff_t>(count), false);
+        benchmark::ClobberMemory();
+        auto end = std::chrono::steady_clock::now();
+        alone = std::min(alone, std::chrono::duration<double>(end - begin).count());
+        for (int i = 0; i < 8; ++i) uncertainty_rows(e, ins, ofs, value, with);
+        benchmark::ClobberMemory();
+        begin = std::chrono::steady_clock::now();
+        both = std::min(both, std::chrono::duration<double>(begin - end).count());
+      }
+      state.counters["value_ns"] = alone / 8.0 / count * 1e9;
+      state.counters["with_u_ns"] = both / 8.0 / count * 1e9;
+      state.counters["ratio"] = both / alone;
+    });
+  }
+}
+void register_uncertainties() {
+  for (const char* name : {"sensing.ntc_temperature", "sensing.ntc_resistance", "sensing.steinhart_hart_temperature", "electrical.voltage_drop", "electrical.adiabatic_area",
+                           "air.friction_factor_colebrook", "air.friction_factor_churchill", "air.dew_point_magnus"})
+    register_uncertainty(name);
+}
+void register_monte_carlo() {
+  for (const auto set : instruction_sets())
+    for (const bool quantiles : {false, true})
+      benchmark::RegisterBenchmark(("monte_carlo/" + std::string(quantiles ? "ntc_temperature, 4 normals, all" : "1e6 normals, drawn alone") + "/" + std::string(set)).c_str(),
+                                   [set, quantiles](benchmark::State& state) {
+        constexpr std::size_t n = 1'000'000;
+        std::vector<double> to(1024);
+        monte_carlo_options how;
+        how.trials = n;
+        how.instruction_set = set;
+        for (auto _ : state) {
+          if (quantiles)
+            benchmark::DoNotOptimize(monte_carlo(sensing::ntc_temperature, {measured(10000, 50, "a"), measured(10000, 20, "b"), measured(25, 0.1, "c"), measured(3950, 20, "d")}, how));
+          else
+            for (std::size_t k = 0; k < n; k += to.size()) draw(distribution::normal(0, 1), 1, 0, k, to, set);
+        }
+        state.SetItemsProcessed(static_cast<std::int64_t>(state.iterations()) * static_cast<std::int64_t>(n));
+      });
+}
+
 template <class Item, class... R>
 void register_formula(const Item& item, const R&... x) {
   register_formula(item, std::vector<std::vector<double>>{x...}, std::make_index_sequence<sizeof...(R)>{});
@@ -190,6 +266,8 @@ void register_checks() {
 int main(int argc, char** argv) {
   register_mathematics();
   register_formulas();
+  register_uncertainties();
+  register_monte_carlo();
   register_checks();
   benchmark::Initialize(&argc, argv);
   if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 2;

@@ -3,7 +3,8 @@
 
 With makegood importable (PYTHONPATH=build/dev/python). Everything that is compared runs in this process, in turns in an order drawn
 anew each round, by the processor's time of the process, and the medians are compared; so that noise of the machine falls on both sides
-of a ratio. Sections: arrays, lengths, limits, memory, calls, errors, imports, checks, compile, ledger.
+of a ratio. Sections: arrays, lengths, limits, memory, calls, errors, imports, checks, monte_carlo,
+compile, ledger.
 
 numba, numexpr and matplotlib (pip install numba numexpr matplotlib, or makegood[bench]) and a C++ compiler are used where they are
 there. What is missing is printed as such, and its gate as not measured. Exit status: 1 if a gate is missed, else 0.
@@ -46,6 +47,7 @@ TARGETS = (
     Target("calls", "4 positional, in calls of math.sqrt", "calls.positional", 4.0, 2.5, False),
     Target("calls", "4 keywords, in calls of math.sqrt", "calls.keywords", 4.0, 2.5, False),
     Target("errors", "raised and caught / a Python function that raises", "errors.ratio", 1.0, 0.7, False),
+    Target("monte_carlo", "NumPy / ours, 1e6 trials of 6 normals", "monte_carlo.ratio", 7.0, 10.0, True),
     Target("imports", "import makegood", "imports.ms", 10.0, 5.0, False, "ms"),
 )
 
@@ -258,6 +260,19 @@ def part_checks(run: Run) -> None:
         print(f"  {name:42}{x * 1e9:8.0f} ns{x / base:8.2f}")
 
 
+def part_monte_carlo(run: Run) -> None:
+    import uncertainty
+    from measuring import medians
+
+    n = 100_000 if run.quick else uncertainty.TRIALS
+    if wrong := uncertainty.disagreement(n):
+        raise SystemExit(f"the two sides differ, in standard errors: {wrong}")
+    t = medians(uncertainty.calls(n), max(5, run.rounds // 2))
+    for name, x in t.items():
+        print(f"  {name:12}{x * 1e3:8.2f} ms for {n} trials of six normal arguments, with quantiles, one thread{x / t['ours']:8.2f}")
+    run.figures["monte_carlo.ratio"] = t["NumPy"] / t["ours"]
+
+
 def part_imports(run: Run) -> None:
     import calls
 
@@ -288,6 +303,7 @@ PARTS: dict[str, tuple[str, Callable[[Run], None]]] = {
     "errors": ("An error from Python", part_errors),
     "checks": ("A check from Python", part_checks),
     "imports": ("Import, each in a new process, time of the processor", part_imports),
+    "monte_carlo": ("Monte Carlo", part_monte_carlo),
     "compile": ("Compiling one unit, CPU time", part_compile),
     "ledger": ("Ledger", part_ledger),
 }

@@ -6,6 +6,7 @@
 #include "batch.hpp"
 #include "columns.hpp"
 #include "dual.hpp"
+#include "sparse.hpp"
 
 namespace makegood {
 inline namespace v1 {
@@ -62,6 +63,11 @@ template <int N, int W>
 struct chosen<dual<N, MAKEGOOD_ISA_TAG::lanes<W>>> : chosen<MAKEGOOD_ISA_TAG::lanes<W>> {
   MAKEGOOD_INLINE dual<N, MAKEGOOD_ISA_TAG::lanes<W>> operator[](std::size_t c) const { return chosen<MAKEGOOD_ISA_TAG::lanes<W>>::operator[](c); }
 };
+template <unsigned A, int N, class V>
+  requires(!std::is_same_v<V, double>)
+struct chosen<sparse<A, N, V>> : chosen<V> {
+  MAKEGOOD_INLINE sparse<0, N, V> operator[](std::size_t c) const { return chosen<V>::operator[](c); }
+};
 template <int W>
 struct chosen<MAKEGOOD_ISA_TAG::flagged<W>> : chosen<MAKEGOOD_ISA_TAG::lanes<W>> {
   MAKEGOOD_INLINE MAKEGOOD_ISA_TAG::flagged<W> operator[](std::size_t c) const { return chosen<MAKEGOOD_ISA_TAG::lanes<W>>::operator[](c); }
@@ -73,6 +79,10 @@ template <int N, int W>
 MAKEGOOD_INLINE const lanes<W>& plainly(const dual<N, lanes<W>>& x) { return x.value; }
 template <int W>
 MAKEGOOD_INLINE const lanes<W>& plainly(const flagged<W>& x) { return x.value; }
+template <unsigned A, int N, class V>
+MAKEGOOD_INLINE const V& plainly(const sparse<A, N, V>& x) { return x.value; }
+template <unsigned A, int N, class V>
+MAKEGOOD_INLINE const chosen<V>& plainly(const chosen<sparse<A, N, V>>& x) { return x; }
 template <int N, int W>
 MAKEGOOD_INLINE const chosen<lanes<W>>& plainly(const chosen<dual<N, lanes<W>>>& x) { return x; }
 template <int W>
@@ -100,6 +110,20 @@ struct inner_call<dual<N, MAKEGOOD_ISA_TAG::lanes<W>>> {
     return f.template with_all<K>(
         [&f](const auto&... y) MAKEGOOD_LAMBDA_INLINE {
           const auto ok = MAKEGOOD_ISA_TAG::permitted(f, MAKEGOOD_ISA_TAG::lanes_mask<W>(true), std::make_index_sequence<F::count>{}, MAKEGOOD_ISA_TAG::plainly(y)...);
+          return select(ok, static_cast<K>(f.unchecked(y...)), K(no_number));
+        },
+        x...);
+  }
+};
+template <unsigned A, int N, class V>
+  requires(!std::is_same_v<V, double>)
+struct inner_call<sparse<A, N, V>> {
+  template <class F, class... X>
+  MAKEGOOD_INLINE static auto run(const F& f, const X&... x) {
+    using K = sparse<A, N, V>;
+    return f.template with_all<K>(
+        [&f](const auto&... y) MAKEGOOD_LAMBDA_INLINE {
+          const auto ok = MAKEGOOD_ISA_TAG::permitted(f, typename V::mask(true), std::make_index_sequence<F::count>{}, MAKEGOOD_ISA_TAG::plainly(y)...);
           return select(ok, static_cast<K>(f.unchecked(y...)), K(no_number));
         },
         x...);
@@ -154,50 +178,67 @@ MAKEGOOD_INLINE void store_codes(unsigned char* p, const lanes<W>& x, std::size_
     for (std::size_t i = 0; k + i < end; ++i) p[k + i] = b[i];
 }
 
+MAKEGOOD_INLINE twin<lanes<>> twin_rows(const double* p, bool wide, std::size_t k, std::size_t end) {
+  constexpr int W = register_lanes;
+  if (!wide) return twin<lanes<>>(*p);
+  return {rows_of<W>(p, wide, k, end), rows_of<W>(p, wide, k + W, end)};
+}
+MAKEGOOD_INLINE void store_twin(double* p, const twin<lanes<>>& x, std::size_t k, std::size_t end) {
+  store_rows(p, x.a, k, end);
+  store_rows(p, x.b, k + register_lanes, end);
+}
+
 /// A formula over arrays with the slopes by its arguments.
 template <const auto& Item>
 struct batch_slopes {
   using F = std::remove_cvref_t<decltype(Item)>;
-  static constexpr int W = register_lanes, N = static_cast<int>(F::count);
-  using V = lanes<W>;
-  using M = lanes_mask<W>;
-  using K = dual<N, V>;
+  static constexpr int N = static_cast<int>(F::count);
+  using V = twin<lanes<>>;
+  using M = typename V::mask;
+  static constexpr int W = V::width;
+  using K = sparse<(1u << N) - 1u, N, V>;  // of the result; on the way a number has the slopes that it can have
 
   static std::ptrdiff_t run(const slope_columns& c, std::size_t begin, std::size_t end) {
+    return loop(c, begin, end, std::make_index_sequence<F::count>{});
+  }
+
+ private:
+  template <std::size_t I>
+  MAKEGOOD_INLINE static auto bound(const V* x) {
+    if constexpr (F::is_choice[I]) return chosen<sparse<0, N, V>>{{Item.args[I].table, x[I]}};
+    else return sparse_input<static_cast<int>(I), N>(x[I]);
+  }
+  // flatten: kernel and relations come inside, so that what both compute is computed once and no slope goes through memory
+  template <std::size_t... I>
+  [[gnu::flatten]] static std::ptrdiff_t loop(const slope_columns& c, std::size_t begin, std::size_t end, std::index_sequence<I...> all) {
     for (std::size_t k = begin; k < end; k += W) {
-      const M bad = one(c, k, end, std::make_index_sequence<F::count>{});
+      const M bad = one(c, k, end, all);
       if (!c.nan_for_errors && any(bad)) [[unlikely]]
         for (int i = 0; i < W; ++i)
           if (bad[i]) return static_cast<std::ptrdiff_t>(k) + i;
     }
     return -1;
   }
-
- private:
-  template <std::size_t I>
-  MAKEGOOD_INLINE static auto bound(const V* x, const K* in) {
-    if constexpr (F::is_choice[I]) return chosen<K>{{Item.args[I].table, x[I]}};
-    else return in[I];
-  }
   template <std::size_t... I>
   MAKEGOOD_INLINE static M one(const slope_columns& c, std::size_t k, std::size_t end, std::index_sequence<I...> all) {
-    V x[F::count];
-    K in[F::count];
-    M there(true);
-    for (std::size_t a = 0; a < F::count; ++a) {
-      x[a] = rows_of<W>(c.x[a], c.wide[a], k, end);
-      there = there & (x[a] == x[a]);
-    }
-    for (std::size_t a = 0; a < F::count; ++a) {
-      if (F::is_choice[a]) x[a] = select(there, x[a], V(0.0));
-      in[a] = K::input(x[a], static_cast<int>(a));
-    }
-    const K y = static_cast<K>(Item.kernel(bound<I>(x, in)...));
-    const M ok = permitted(Item, there, all, plainly(bound<I>(x, in))...) & (y.value - y.value == V(0.0));
+    V x[] = {twin_rows(c.x[I], c.wide[I], k, end)...};
+    const M there = (M(true) & ... & (x[I] == x[I]));
+    ((F::is_choice[I] ? void(x[I] = select(there, x[I], V(0.0))) : void()), ...);
+    const K y = static_cast<K>(Item.kernel(bound<I>(x)...));
+    const M ok = permitted(Item, there, all, plainly(bound<I>(x))...) & (y.value - y.value == V(0.0));
     const V none(no_number);
-    if (c.value) store_rows(c.value, select(ok, y.value, none), k, end);
-    for (int a = 0; a < N; ++a)
-      if (c.slopes[a]) store_rows(c.slopes[a], select(ok, y.partial[a], none), k, end);
+    if (c.value) store_twin(c.value, select(ok, y.value, none), k, end);
+    if (c.slopes) ((c.slopes[I] ? store_twin(c.slopes[I], select(ok, y.partial[I], none), k, end) : void()), ...);
+    if (c.standard_uncertainty) {  // the slopes stay in registers
+      V variance(0.0);
+      const auto add = [&](const V& slope, std::size_t a) MAKEGOOD_LAMBDA_INLINE {
+        if (!c.u[a]) return;
+        const V part = slope * twin_rows(c.u[a], c.u_wide[a], k, end);
+        variance = variance + part * part;
+      };
+      (add(y.partial[I], I), ...);
+      store_twin(c.standard_uncertainty, select(ok, sqrt(variance), none), k, end);
+    }
     return there & !ok;
   }
 };

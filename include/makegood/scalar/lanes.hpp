@@ -48,6 +48,12 @@ struct vector_types<8> {
 template <int Bytes>
 using long_vector __attribute__((vector_size(Bytes))) = long long;
 
+/// The same bytes as numbers of 32 bits.
+template <int Bytes>
+struct half_words {
+  typedef int type __attribute__((vector_size(Bytes)));
+};
+
 template <int W = register_lanes>
 struct lanes;
 
@@ -119,6 +125,23 @@ struct lanes_bits {
   MAKEGOOD_INLINE friend lanes_bits operator^(const lanes_bits& a, const lanes_bits& b) { return lanes_bits(a.v ^ b.v); }
   MAKEGOOD_INLINE friend lanes_bits operator<<(const lanes_bits& a, int n) { return lanes_bits(a.v << n); }
   MAKEGOOD_INLINE friend lanes_bits operator>>(const lanes_bits& a, int n) { return lanes_bits(a.v >> n); }
+  /// The product of the lower 32 bits of each: one instruction where the set has it.
+  MAKEGOOD_INLINE friend lanes_bits product_of_halves(const lanes_bits& a, const lanes_bits& b) {
+#if defined(__AVX512F__) && !defined(__clang__)
+    if constexpr (W == 8)
+      return lanes_bits(__builtin_bit_cast(vector, __builtin_ia32_pmuludq512_mask(__builtin_bit_cast(typename half_words<64>::type, a.v),
+                                                                                 __builtin_bit_cast(typename half_words<64>::type, b.v), long_vector<64>{}, 0xff)));
+#endif
+#if defined(__AVX2__) && !defined(__clang__)
+    if constexpr (W == 4)
+      return lanes_bits(__builtin_bit_cast(vector, __builtin_ia32_pmuludq256(__builtin_bit_cast(typename half_words<32>::type, a.v), __builtin_bit_cast(typename half_words<32>::type, b.v))));
+#endif
+#if defined(__SSE2__) && !defined(__clang__)
+    if constexpr (W == 2)
+      return lanes_bits(__builtin_bit_cast(vector, __builtin_ia32_pmuludq128(__builtin_bit_cast(typename half_words<16>::type, a.v), __builtin_bit_cast(typename half_words<16>::type, b.v))));
+#endif
+    return lanes_bits((a.v & 0xffffffffu) * (b.v & 0xffffffffu));  // what clang makes of it is that instruction
+  }
   MAKEGOOD_INLINE friend lanes<W> from_bits(const lanes_bits& a) {
     return lanes<W>(__builtin_bit_cast(typename lanes<W>::vector, a.v));
   }

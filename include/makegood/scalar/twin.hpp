@@ -52,6 +52,9 @@ struct twin_bits {
 #undef MAKEGOOD_TWICE
   MAKEGOOD_INLINE friend twin_bits operator<<(const twin_bits& x, int n) { return {x.a << n, x.b << n}; }
   MAKEGOOD_INLINE friend twin_bits operator>>(const twin_bits& x, int n) { return {x.a >> n, x.b >> n}; }
+  MAKEGOOD_INLINE friend twin_bits product_of_halves(const twin_bits& x, const twin_bits& y) {
+    return {product_of_halves(x.a, y.a), product_of_halves(x.b, y.b)};
+  }
   MAKEGOOD_INLINE friend twin<L> from_bits(const twin_bits& x) { return {from_bits(x.a), from_bits(x.b)}; }
 };
 

@@ -531,6 +531,17 @@ inline V erfc(const V& x) {
 /// the bits are those of the C library of the machine).
 inline constexpr double circular_limit = 1e5;
 
+/// ((sin(r) - r) / r^3 + 1/6) / z and (cos(r) - 1 + z/2) / z^2 for z = r^2, |r| <= pi/4 (make_vector_math.py: "sine", "cosine").
+template <class V>
+MAKEGOOD_INLINE V sine_rest(const V& z) {
+  return polynomial(z, 0.008333333333333331, -0.0001984126984126506, 2.7557319219335453e-06, -2.5052106231157904e-08,
+                    1.6058531414589008e-10, -7.586685070091169e-13);
+}
+template <class V>
+MAKEGOOD_INLINE V cosine_rest(const V& z) {
+  return polynomial(z, 0.041666666666666664, -0.0013888888888888887, 2.4801587301584645e-05, -2.755731922140076e-07,
+                    2.0876755790363397e-09, -1.1470460773969324e-11, 4.745865203787401e-14);
+}
 /// sin(x + quadrant * pi/2). pi/2 in four parts, the first three with 33 bits, so that their products with k are exact.
 template <class V>
 MAKEGOOD_INLINE V circular(const V& x, double quadrant) {
@@ -541,13 +552,9 @@ MAKEGOOD_INLINE V circular(const V& x, double quadrant) {
   const pair<V> w = ordered_sum(v.hi, (u.lo + v.lo) - k * V(0x1.b839a252049c1p-104));
   const V r = w.hi, c = w.lo;
   const V z = r * r;
-  // make_vector_math.py: "sine", "cosine"
-  const V ps = polynomial(z, 0.008333333333333331, -0.0001984126984126506, 2.7557319219335453e-06, -2.5052106231157904e-08,
-                          1.6058531414589008e-10, -7.586685070091169e-13);
   const V cube = z * r;
-  const V sine = r + ((c - V(0.5) * z * c) + cube * (V(-0.16666666666666666) + z * ps));
-  const V pc = polynomial(z, 0.041666666666666664, -0.0013888888888888887, 2.4801587301584645e-05, -2.755731922140076e-07,
-                          2.0876755790363397e-09, -1.1470460773969324e-11, 4.745865203787401e-14);
+  const V sine = r + ((c - V(0.5) * z * c) + cube * (V(-0.16666666666666666) + z * sine_rest(z)));
+  const V pc = cosine_rest(z);
   const V h = V(0.5) * z;
   const V top = V(1.0) - h;
   const V cosine = top + (((V(1.0) - top) - h) + (z * z * pc - r * c));
