@@ -480,8 +480,8 @@ class explanations {
   std::array<double, N> low_{}, high_{}, certain_{}, open_{};
   std::array<double, N> f_{}, r_{}, z_{}, scratch_{};
   std::array<double, N> true_{};  // the true value of each row, as the hypothesis has it: what the gains are parts of
-  std::array<std::array<double, P>, N> g_{};  // by one scale (first order) or one unit of a narrow parameter
-  matrix base_{}, lower_{};
+  std::array<std::array<double, N>, P> g_{};  // parameter × row: by one scale (first order) or one unit of the parameter
+  matrix base_{}, upper_{};                   // upper triangles: covariance of the errors, Cholesky factor Lᵀ of all
   double fixed_ = 0.0;
   // quasi-random sum
   std::vector<double> log_weight_, kept_, kept_mean_, kept_sd_, simulated_;
@@ -545,6 +545,8 @@ class explanations {
   void fill_base();
   bool assemble(std::size_t h, unsigned wide);
   void factor();
+  void solve(double* x, int n) const;
+  void add_parameters(int count, unsigned wide, const std::array<double, P>& variance);
   double of_values(double so_far);
   double of_intervals(const double* u);
   double of_intervals();
@@ -621,7 +623,8 @@ inline void explanations::set_up() {
           auto moved = centre;
           moved[at(k)] = d.at_distance(side * 1.7320508075688772);
           const double off = what.value(moved.data(), count) - l.value - side * 1.7320508075688772 * l.slope[at(k)];
-          (side > 0.0 ? l.up : l.down)[at(k)] = is_finite(off) ? off : 1e300;
+          const bool rounding = fabs(off) <= 1e-12 * (fabs(l.value) + fabs(l.slope[at(k)]));
+          (side > 0.0 ? l.up : l.down)[at(k)] = rounding ? 0.0 : is_finite(off) ? off : 1e300;
         }
         if (!is_finite(l.slope[at(k)])) l.slope[at(k)] = 0.0, l.up[at(k)] = 1e300;
       }
@@ -853,49 +856,63 @@ inline bool explanations::assemble(std::size_t h, unsigned wide) {
 
 /// The covariance of the errors of the block, for the true values that stand in true_; steps of the display among the values count as errors.
 inline void explanations::fill_base() {
-  for (int i = 0; i < used_; ++i)
-    for (int j = 0; j <= i; ++j) {
-      base_[cell(i, j)] = covariance(i, j);
-      if (i == j && i < points_) {
-        base_[cell(i, i)] += square(rows_[at(block_[at(i)])].resolution) / 12.0;
-        if (against_[at(i)] >= 0) base_[cell(i, i)] += square(rows_[at(against_[at(i)])].resolution) / 12.0;
-      } else if (i < points_ && against_[at(i)] >= 0 && against_[at(i)] == against_[at(j)]) {
-        base_[cell(i, j)] += square(rows_[at(against_[at(i)])].resolution) / 12.0;
-      }
-    }
+  bool plain = true;
+  for (int i = 0; i < used_; ++i) plain = plain && against_[at(i)] < 0;
+  for (int i = 0; i < used_; ++i) {
+    for (int j = i; j < used_; ++j) base_[cell(i, j)] = plain ? errors(block_[at(i)], block_[at(j)], true_[at(i)], true_[at(j)]) : covariance(i, j);
+    if (i < points_) base_[cell(i, i)] += square(rows_[at(block_[at(i)])].resolution) / 12.0;
+  }
+  if (plain) return;
+  for (int i = 0; i < used_; ++i)  // the value that others stand against is rounded too
+    for (int j = i; j < used_; ++j)
+      if (against_[at(i)] >= 0 && against_[at(i)] == against_[at(j)]) base_[cell(i, j)] += square(rows_[at(against_[at(i)])].resolution) / 12.0;
 }
 
-/// Cholesky factor of lower_, in place. A row that the rows before it determine gets a pivot of 0.
+/// Cholesky factor of upper_, in place. A row that the rows before it determine gets a pivot of 0.
 inline void explanations::factor() {
-  const int n = used_;
-  for (int j = 0; j < n; ++j) {
-    const double whole = lower_[cell(j, j)];
-    for (int k = 0; k < j; ++k) {
-      double sum = lower_[cell(j, k)];
-      for (int m = 0; m < k; ++m) sum -= lower_[cell(j, m)] * lower_[cell(k, m)];
-      const double pivot = lower_[cell(k, k)];
-      lower_[cell(j, k)] = pivot > 0.0 ? sum / pivot : 0.0;
+  for (int i = 0; i < used_; ++i) scratch_[at(i)] = upper_[cell(i, i)];
+  for (int k = 0; k < used_; ++k) {
+    const double rest = upper_[cell(k, k)];
+    if (!(rest > 1e-12 * scratch_[at(k)] && rest > 0.0)) {
+      for (int j = k; j < used_; ++j) upper_[cell(k, j)] = 0.0;
+      continue;
     }
-    double rest = whole;
-    for (int m = 0; m < j; ++m) rest -= square(lower_[cell(j, m)]);
-    scratch_[at(j)] = sqrt(whole > 0.0 ? whole : 0.0);
-    lower_[cell(j, j)] = rest > 1e-12 * whole && rest > 0.0 ? sqrt(rest) : 0.0;
+    const double pivot = sqrt(rest), inverse = 1.0 / pivot;
+    double* const row_k = &upper_[cell(k, 0)];
+    row_k[k] = pivot;
+    for (int j = k + 1; j < used_; ++j) row_k[j] *= inverse;
+    for (int i = k + 1; i < used_; ++i) {
+      const double c = row_k[i];
+      double* const row_i = &upper_[cell(i, 0)];
+      for (int j = i; j < used_; ++j) row_i[j] -= c * row_k[j];
+    }
   }
 }
 
-/// ln of the density of the values, with residuals r_ and the factor lower_; fills z_.
+/// Turns x into L⁻¹ x over the first n rows; where the pivot is 0, what is left stays and counts as no part of it.
+inline void explanations::solve(double* x, int n) const {
+  for (int k = 0; k < n; ++k) {
+    const double pivot = upper_[cell(k, k)];
+    if (!(pivot > 0.0)) continue;
+    x[k] /= pivot;
+    const double c = x[k];
+    const double* const row_k = &upper_[cell(k, 0)];
+    for (int j = k + 1; j < n; ++j) x[j] -= c * row_k[j];
+  }
+}
+
+/// ln of the density of the values, with residuals r_ and the factor upper_; fills z_.
 inline double explanations::of_values(double so_far) {
+  for (int i = 0; i < points_; ++i) z_[at(i)] = r_[at(i)];
+  solve(z_.data(), points_);
   double product = 1.0;
   for (int i = 0; i < points_; ++i) {
-    double s = r_[at(i)];
-    for (int j = 0; j < i; ++j) s -= lower_[cell(i, j)] * z_[at(j)];
-    const double pivot = lower_[cell(i, i)];
+    const double pivot = upper_[cell(i, i)];
     if (!(pivot > 0.0)) {  // the same reading again, or a contradiction
+      if (!(fabs(z_[at(i)]) <= 1e-5 * sqrt(scratch_[at(i)]) + 1e-12 * fabs(rows_[at(block_[at(i)])].x))) return -detail::infinite;
       z_[at(i)] = 0.0;
-      if (!(fabs(s) <= 1e-5 * scratch_[at(i)] + 1e-12 * fabs(rows_[at(block_[at(i)])].x))) return -detail::infinite;
       continue;
     }
-    z_[at(i)] = s / pivot;
     so_far -= 0.5 * square(z_[at(i)]) + detail::log_root_2pi;
     product *= pivot;
     if (product > 1e100 || product < 1e-100) {
@@ -911,12 +928,12 @@ inline double explanations::of_intervals(const double* u) {
   double sum = 0.0;
   for (int i = points_; i < used_; ++i) {
     double s = 0.0;
-    for (int j = 0; j < i; ++j) s += lower_[cell(i, j)] * z_[at(j)];
-    const double pivot = lower_[cell(i, i)], low = low_[at(i)] + r_[at(i)] - s, high = high_[at(i)] + r_[at(i)] - s;
+    for (int j = 0; j < i; ++j) s += upper_[cell(j, i)] * z_[at(j)];
+    const double pivot = upper_[cell(i, i)], low = low_[at(i)] + r_[at(i)] - s, high = high_[at(i)] + r_[at(i)] - s;
     const double p = certain_[at(i)], q = open_[at(i)];
     z_[at(i)] = 0.0;
     if (!(pivot > 0.0)) {
-      const double slack = 1e-9 * scratch_[at(i)];
+      const double slack = 1e-9 * sqrt(scratch_[at(i)]);
       const double inside = p + (low <= slack && high >= -slack ? q : 0.0);
       sum += inside > 0.0 ? log(inside) : -detail::infinite;
       continue;
@@ -971,25 +988,31 @@ inline double explanations::straight(std::size_t h, unsigned wide) {
   const int count = h < hypotheses_.size() ? static_cast<int>(hypotheses_[h].parameters.size()) : 0;
   for (int i = 0; i < used_; ++i) {
     const row& r = rows_[at(block_[at(i)])];
-    if (against_[at(i)] >= 0) {
-      r_[at(i)] = r.x - rows_[at(against_[at(i)])].x;
-      g_[at(i)].fill(0.0);
-    } else {
-      const auto& l = linear_of(h, r.test);
-      r_[at(i)] = r.x - l.value;
-      g_[at(i)] = l.slope;
-    }
+    const bool predicted = against_[at(i)] < 0;
+    const linear* l = predicted ? &linear_of(h, r.test) : nullptr;
+    r_[at(i)] = r.x - (predicted ? l->value : rows_[at(against_[at(i)])].x);
+    for (int k = 0; k < count; ++k) g_[at(k)][at(i)] = predicted ? l->slope[at(k)] : 0.0;
   }
-  for (int i = 0; i < used_; ++i)
-    for (int j = 0; j <= i; ++j) {
-      double sum = base_[cell(i, j)];
-      for (int k = 0; k < count; ++k)
-        if (!(wide >> k & 1u)) sum += g_[at(i)][at(k)] * g_[at(j)][at(k)];
-      lower_[cell(i, j)] = sum;
-    }
+  std::array<double, P> one{};
+  one.fill(1.0);
+  add_parameters(count, wide, one);
   factor();
   const double values = of_values(fixed_);
   return values > -detail::infinite ? values + of_intervals() : values;
+}
+/// upper_ = base_ and what the parameters that are not wide add, by slopes g_ and variances.
+inline void explanations::add_parameters(int count, unsigned wide, const std::array<double, P>& variance) {
+  for (int i = 0; i < used_; ++i) {
+    const double* const base = &base_[cell(i, 0)];
+    double* const sum = &upper_[cell(i, 0)];
+    for (int j = i; j < used_; ++j) sum[j] = base[j];
+    for (int k = 0; k < count; ++k) {
+      if (wide >> k & 1u) continue;
+      const double* const g = g_[at(k)].data();
+      const double c = g[i] * variance[at(k)];
+      for (int j = i; j < used_; ++j) sum[j] += c * g[j];
+    }
+  }
 }
 
 /// The parameters for which the first order does not hold, as bits. After assemble(h, 0) and the factor of straight(h, 0).
@@ -998,26 +1021,30 @@ inline unsigned explanations::bent(std::size_t h) {
   const auto& list = hypotheses_[h].parameters;
   // squared length of a change of the predictions, in standard deviations of all readings together
   const auto length = [this](const auto& change) {
+    std::array<double, N> x;
+    for (int i = 0; i < used_; ++i) x[at(i)] = against_[at(i)] >= 0 ? 0.0 : change(i);
+    solve(x.data(), used_);
     double sum = 0.0;
     for (int i = 0; i < used_; ++i) {
-      double s = against_[at(i)] >= 0 ? 0.0 : change(i);
-      for (int j = 0; j < i; ++j) s -= lower_[cell(i, j)] * z_[at(j)];
-      const double pivot = lower_[cell(i, i)];
-      z_[at(i)] = pivot > 0.0 ? s / pivot : 0.0;
-      if (!(pivot > 0.0) && fabs(s) > 1e-9 * scratch_[at(i)]) return 1e300;
-      sum += square(z_[at(i)]);
+      if (!(upper_[cell(i, i)] > 0.0) && fabs(x[at(i)]) > 1e-9 * sqrt(scratch_[at(i)])) return 1e300;
+      sum += upper_[cell(i, i)] > 0.0 ? square(x[at(i)]) : 0.0;
     }
     return sum;
   };
   for (std::size_t k = 0; k < list.size(); ++k) {
     const auto line = [&](int i) -> const linear& { return linear_of(h, rows_[at(block_[at(i)])].test); };
     const auto shape = list[k].is.is;
-    bool matters = false;
-    for (int i = 0; i < used_; ++i) matters = matters || (against_[at(i)] < 0 && (line(i).slope[k] != 0.0 || line(i).up[k] != 0.0 || line(i).down[k] != 0.0));
+    bool matters = false, bends = false;
+    for (int i = 0; i < used_; ++i) {
+      if (against_[at(i)] >= 0) continue;
+      const auto& l = line(i);
+      bends = bends || l.up[k] != 0.0 || l.down[k] != 0.0;
+      matters = matters || bends || l.slope[k] != 0.0;
+    }
     if (!matters) continue;
     const bool bounded = shape == distribution::shape::uniform || shape == distribution::shape::triangular;
-    if (shape == distribution::shape::log_uniform || length([&](int i) { return line(i).up[k]; }) > square(options_.bend) ||
-        length([&](int i) { return line(i).down[k]; }) > square(options_.bend) ||
+    if (shape == distribution::shape::log_uniform || (bends && length([&](int i) { return line(i).up[k]; }) > square(options_.bend)) ||
+        (bends && length([&](int i) { return line(i).down[k]; }) > square(options_.bend)) ||
         (bounded && length([&](int i) { return line(i).slope[k]; }) > options_.share_of_uniform))
       wide |= 1u << k;
   }
@@ -1029,20 +1056,21 @@ inline bool explanations::evaluate(std::size_t h, unsigned wide, const double* t
   const auto& one = hypotheses_[h];
   const int count = static_cast<int>(one.parameters.size());
   const bool slopes = slopes_of_wide || wide != (1u << count) - 1u;
+  std::array<double, P> slope{};
+  double value = 0.0;
   for (int i = 0; i < used_; ++i) {
     const row& r = rows_[at(block_[at(i)])];
     if (against_[at(i)] >= 0) {
       r_[at(i)] = r.x - rows_[at(against_[at(i)])].x;
-      g_[at(i)].fill(0.0);
+      for (int k = 0; k < count; ++k) g_[at(k)][at(i)] = 0.0;
       continue;
     }
-    if (i > 0 && against_[at(i - 1)] < 0 && rows_[at(block_[at(i - 1)])].test == r.test) {
-      f_[at(i)] = f_[at(i - 1)];
-      g_[at(i)] = g_[at(i - 1)];
-    } else {
+    if (!(i > 0 && against_[at(i - 1)] < 0 && rows_[at(block_[at(i - 1)])].test == r.test)) {
       const prediction* p = predicts(h, r.test);
-      f_[at(i)] = slopes ? p->slopes(theta, count, g_[at(i)].data()) : p->value(theta, count);
+      value = slopes ? p->slopes(theta, count, slope.data()) : p->value(theta, count);
     }
+    f_[at(i)] = value;
+    for (int k = 0; k < count; ++k) g_[at(k)][at(i)] = slope[at(k)];
     if (!is_finite(f_[at(i)])) return false;
     r_[at(i)] = r.x - f_[at(i)];
   }
@@ -1062,13 +1090,7 @@ inline double explanations::at_point(std::size_t h, unsigned wide, const double*
   if (any_gain_ || wide != (1u << count) - 1u) {
     std::array<double, P> variance{};
     for (int k = 0; k < count; ++k) variance[at(k)] = wide >> k & 1u ? 0.0 : square(list[at(k)].is.scale());
-    for (int i = 0; i < used_; ++i)
-      for (int j = 0; j <= i; ++j) {
-        double sum = base_[cell(i, j)];
-        for (int k = 0; k < count; ++k)
-          if (!(wide >> k & 1u)) sum += g_[at(i)][at(k)] * g_[at(j)][at(k)] * variance[at(k)];
-        lower_[cell(i, j)] = sum;
-      }
+    add_parameters(count, wide, variance);
     factor();
   }
   const double values = of_values(fixed_);
@@ -1087,7 +1109,7 @@ double explanations::sum_over(std::size_t h, unsigned wide, unsigned half, doubl
     theta[at(k)] = list[at(k)].is.centre();
     if (wide >> k & 1u) which[at(w++)] = k;
   }
-  lower_ = base_;
+  upper_ = base_;
   factor();
   using point = std::array<double, P>;
   std::array<double, N> u{};
@@ -1118,31 +1140,27 @@ double explanations::sum_over(std::size_t h, unsigned wide, unsigned half, doubl
     place(best);
     if (any_gain_ || wide != (1u << count) - 1u) (void)at_point(h, wide, theta.data(), u.data());
     if (!evaluate(h, wide, theta.data(), true)) break;
-    std::array<std::array<double, P>, N> a{};  // L⁻¹ times the slopes by the scores
-    std::array<double, N> b{};
-    for (int i = 0; i < points_; ++i) {
-      const double pivot = lower_[cell(i, i)];
-      const auto solve = [&](double s, const auto& before) {
-        for (int j = 0; j < i; ++j) s -= lower_[cell(i, j)] * before(j);
-        return pivot > 0.0 ? s / pivot : 0.0;
-      };
-      b[at(i)] = solve(r_[at(i)], [&](int j) { return b[at(j)]; });
-      for (int k = 0; k < w; ++k) {
-        const int p = which[at(k)];
-        const double slope = against_[at(i)] >= 0 ? 0.0 : g_[at(i)][at(p)] * list[at(p)].is.slope_at_score(best[at(k)]);
-        a[at(i)][at(k)] = solve(slope, [&](int j) { return a[at(j)][at(k)]; });
-      }
+    std::array<std::array<double, N>, P> a{};  // L⁻¹ times the slopes by the scores
+    std::array<double, N> b = r_;
+    solve(b.data(), points_);
+    for (int k = 0; k < w; ++k) {
+      const int p = which[at(k)];
+      const double unit = list[at(p)].is.slope_at_score(best[at(k)]);
+      for (int i = 0; i < points_; ++i) a[at(k)][at(i)] = g_[at(p)][at(i)] * unit;
+      solve(a[at(k)].data(), points_);
     }
+    for (int i = 0; i < points_; ++i)
+      if (!(upper_[cell(i, i)] > 0.0)) b[at(i)] = 0.0;
     point move{};
     for (int k = 0; k < w; ++k) {
       for (int m = 0; m <= k; ++m) {
         double sum = k == m ? 1.0 : 0.0;
-        for (int i = 0; i < points_; ++i) sum += a[at(i)][at(k)] * a[at(i)][at(m)];
+        for (int i = 0; i < points_; ++i) sum += a[at(k)][at(i)] * a[at(m)][at(i)];
         for (int j = 0; j < m; ++j) sum -= root[at(k) * P + at(j)] * root[at(m) * P + at(j)];
         root[at(k) * P + at(m)] = k == m ? sqrt(sum > 1e-12 ? sum : 1e-12) : sum / root[at(m) * P + at(m)];
       }
       double s = -best[at(k)];
-      for (int i = 0; i < points_; ++i) s += a[at(i)][at(k)] * b[at(i)];
+      for (int i = 0; i < points_; ++i) s += a[at(k)][at(i)] * b[at(i)];
       for (int j = 0; j < k; ++j) s -= root[at(k) * P + at(j)] * move[at(j)];
       move[at(k)] = s / root[at(k) * P + at(k)];
     }
@@ -1375,13 +1393,12 @@ inline parameter_posterior explanations::parameter_after(std::size_t h, std::siz
   // first order: mean and variance of a narrow parameter given the values, from the factor that stands
   const auto narrow = [&](double centre, double unit, double& mean, double& sd) {
     double shift = 0.0, share = 0.0;
-    std::array<double, N> y{}, e{};
+    std::array<double, N> y = g_[k], e = r_;
+    for (auto& x : y) x *= unit;
+    solve(y.data(), points_);
+    solve(e.data(), points_);
     for (int i = 0; i < points_; ++i) {
-      double s = against_[at(i)] >= 0 ? 0.0 : g_[at(i)][k] * unit, q = r_[at(i)];
-      for (int j = 0; j < i; ++j) s -= lower_[cell(i, j)] * y[at(j)], q -= lower_[cell(i, j)] * e[at(j)];
-      const double pivot = lower_[cell(i, i)];
-      y[at(i)] = pivot > 0.0 ? s / pivot : 0.0;
-      e[at(i)] = pivot > 0.0 ? q / pivot : 0.0;
+      if (!(upper_[cell(i, i)] > 0.0)) continue;
       shift += y[at(i)] * e[at(i)];
       share += square(y[at(i)]);
     }
