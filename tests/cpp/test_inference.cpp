@@ -525,3 +525,65 @@ void calibrate(family f, std::uint64_t seed, int cases) {
 
 TEST_CASE("inference: calibrated on elements, sound, open, shunted") { calibrate(elements(), 20261126, 2000); }
 TEST_CASE("inference: calibrated on sensors with a shared gain and over-range readings") { calibrate(sensors(), 20261127, 2000); }
+
+TEST_CASE("inference: an unlisted fault raises none of these, or the alarm") {
+  // sensors at 0.3 to 0.7 of the curve, which no listed hypothesis makes; and listed ones, where the alarm must stay rare
+  const auto f = sensors();
+  explanations e(f.tests, f.list, with(f.none_prior));
+  std::mt19937_64 random(5);
+  std::uniform_real_distribution<> u;
+  int separable = 0, raised = 0, listed = 0, false_alarms = 0;
+  for (int c = 0; c < 100; ++c) {
+    const auto theta = f.draw(0, random);
+    const double part = 0.3 + 0.4 * u(random);
+    std::vector<double> truth;
+    for (const auto& [id, p] : f.list[0].predictions) truth.push_back(part * p.value(theta.data(), 3));
+    const auto& t = e.explain(f.read(truth, random));
+    bool apart = true;
+    for (std::size_t h = 0; h < f.list.size(); ++h) {
+      double furthest = 0.0;
+      for (const auto& p : e.predicted(h)) furthest = std::max(furthest, std::fabs(p.distance));
+      apart = apart && furthest > 3.0;
+    }
+    if (!apart) continue;
+    ++separable;
+    raised += t.rows[e.none_of_these()].posterior > 0.5 || e.conflict().conflict;
+  }
+  for (int c = 0; c < 60; ++c) {
+    const auto theta = f.draw(0, random);
+    std::vector<double> truth;
+    for (const auto& [id, p] : f.list[0].predictions) truth.push_back(p.value(theta.data(), 3));
+    (void)e.explain(f.read(truth, random));
+    ++listed;
+    const auto r = e.conflict();
+    false_alarms += r.conflict;
+    CHECK((r.text == "no listed fault explains these readings") == r.conflict);
+  }
+  MESSAGE("raised ", raised, " of ", separable, " that are separable at 3 u; ", false_alarms, " of ", listed, " with a listed cause");
+  CHECK(separable >= 50);
+  CHECK(raised >= 0.8 * separable);
+  CHECK(false_alarms <= 4);  // 1 % stated: more than 4 of 60 has a probability below 1e-3
+}
+
+TEST_CASE("inference: the scores against their published values and against enumeration") {
+  const double p[] = {0.5, 0.25, 0.15, 0.1}, cost[] = {20, 6, 30, 2};
+  const auto order = repair_order(p, cost);
+  CHECK(order == std::vector<std::size_t>{3, 1, 0, 2});
+  const double best = repair_cost(p, cost, order);
+  std::vector<std::size_t> all{0, 1, 2, 3};
+  do {
+    CHECK(best <= repair_cost(p, cost, all) + 1e-12);
+  } while (std::next_permutation(all.begin(), all.end()));
+  // information that changes no act is worth nothing; perfect information is worth evpi
+  const double prior[] = {0.45, 0.55};
+  const table_of_numbers costs{{1040, 140}, {900, 900}};
+  CHECK(information_value(prior, costs, {{0.9, 0.15}, {0.1, 0.85}}).evsi == 0.0);
+  const auto perfect = information_value(prior, costs, {{1, 0}, {0, 1}});
+  CHECK(perfect.evsi == doctest::Approx(perfect.evpi));
+  for (const unsigned nu : {1u, 2u, 3u, 9u, 20u, 99u})
+    for (const double q : {0.01, 0.5, 0.99}) CHECK(1.0 - chi_square_above(chi_square_quantile(q, nu), nu) == doctest::Approx(q).epsilon(1e-9));
+  const double zero[] = {0.0, 1.0};
+  CHECK(log_score(zero).clipped == 1);
+  CHECK(log_score(zero).mean_nats == doctest::Approx(-0.5 * std::log(1e-12)));
+  CHECK_THROWS_AS(entropy_nats(cost), range_error);
+}

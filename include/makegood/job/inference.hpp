@@ -432,7 +432,8 @@ class explanations {
   conflict_report conflict();
   /// Values read against what a hypothesis predicts for them, in the order of the tests.
   std::vector<predicted_reading> predicted(std::size_t h);
-  /// Parameter k of hypothesis h after the readings; `below` is the probability that it is at most `value`.
+  /// Parameter k of hypothesis h after the readings (the first order is held to a fifth of `bend`, since a bend shows in a distribution
+  /// before it shows in a probability); `below` is the probability that it is at most `value`.
   parameter_posterior parameter_after(std::size_t h, std::size_t k, double value = no_number);
 
  private:
@@ -551,7 +552,7 @@ class explanations {
   double of_intervals(const double* u);
   double of_intervals();
   double straight(std::size_t h, unsigned wide);
-  unsigned bent(std::size_t h);
+  unsigned bent(std::size_t h, double bend);
   bool evaluate(std::size_t h, unsigned wide, const double* theta, bool slopes_of_wide);
   double at_point(std::size_t h, unsigned wide, const double* theta, const double* u);
   template <class Visit>
@@ -1016,7 +1017,7 @@ inline void explanations::add_parameters(int count, unsigned wide, const std::ar
 }
 
 /// The parameters for which the first order does not hold, as bits. After assemble(h, 0) and the factor of straight(h, 0).
-inline unsigned explanations::bent(std::size_t h) {
+inline unsigned explanations::bent(std::size_t h, double bend) {
   unsigned wide = 0;
   const auto& list = hypotheses_[h].parameters;
   // squared length of a change of the predictions, in standard deviations of all readings together
@@ -1043,8 +1044,8 @@ inline unsigned explanations::bent(std::size_t h) {
     }
     if (!matters) continue;
     const bool bounded = shape == distribution::shape::uniform || shape == distribution::shape::triangular;
-    if (shape == distribution::shape::log_uniform || (bends && length([&](int i) { return line(i).up[k]; }) > square(options_.bend)) ||
-        (bends && length([&](int i) { return line(i).down[k]; }) > square(options_.bend)) ||
+    if (shape == distribution::shape::log_uniform || (bends && length([&](int i) { return line(i).up[k]; }) > square(bend)) ||
+        (bends && length([&](int i) { return line(i).down[k]; }) > square(bend)) ||
         (bounded && length([&](int i) { return line(i).slope[k]; }) > options_.share_of_uniform))
       wide |= 1u << k;
   }
@@ -1237,7 +1238,7 @@ inline double explanations::likelihood(std::size_t h, share& s, unsigned half) {
   const double first = straight(h, 0);
   if (h >= hypotheses_.size() || options_.how == inference_options::rule::first_order) return first;
   const unsigned all = (1u << hypotheses_[h].parameters.size()) - 1u;
-  const unsigned wide = options_.how == inference_options::rule::quasi_random ? all : bent(h);
+  const unsigned wide = options_.how == inference_options::rule::quasi_random ? all : bent(h, options_.bend);
   if (wide == 0) return first;
   s.how = method::quasi_random;
   (void)assemble(h, wide);
@@ -1389,7 +1390,7 @@ inline parameter_posterior explanations::parameter_after(std::size_t h, std::siz
   const bool intervals = used_ > points_;
   unsigned wide = options_.how == inference_options::rule::first_order ? 0u
                   : options_.how == inference_options::rule::quasi_random || intervals ? all
-                                                                                        : bent(h) | (list[k].is.is == distribution::shape::normal ? 0u : 1u << k);
+                                                                                        : bent(h, 0.2 * options_.bend) | (list[k].is.is == distribution::shape::normal ? 0u : 1u << k);
   // first order: mean and variance of a narrow parameter given the values, from the factor that stands
   const auto narrow = [&](double centre, double unit, double& mean, double& sd) {
     double shift = 0.0, share = 0.0;
