@@ -15,6 +15,7 @@
 #include <makegood/air/list.hpp>
 #include <makegood/electrical/list.hpp>
 #include <makegood/heating/list.hpp>
+#include <makegood/job/inference.hpp>
 #include <makegood/scalar/dual.hpp>
 #include <makegood/scalar/interval.hpp>
 #include <makegood/sensing/list.hpp>
@@ -261,6 +262,50 @@ void register_checks() {
   });
 }
 
+// ---- the inference kernel ------------------------------------------------------------------------------------------------
+
+/// 50 hypotheses of three parameters, 15 readings with a shared gain, a shared offset and errors of their own. Gate 1 ms, aim 0.2 ms:
+///   makegood_benchmarks --benchmark_filter=inference
+void register_inference() {
+  const auto set_up = [](bool wide) {
+    std::vector<job::test> tests;
+    std::vector<job::observation> readings;
+    std::vector<job::hypothesis> list;
+    for (int t = 0; t < 15; ++t) {
+      const std::string id = "test " + std::to_string(t);
+      tests.push_back({id, "", 1.0, 1e4});
+      measured m(118.0 + t, 0.5, id);
+      m.add("offset", 0.1);
+      readings.push_back(job::observation::value(id, m, 0.1).with_gain("gain", 0.005));
+    }
+    for (int h = 0; h < 50; ++h) {
+      job::hypothesis one{std::to_string(h), "", 1.0, {{"tolerance", job::distribution::normal(1.0, 0.03)}, {"lead_ohm", job::distribution::normal(0.3, 0.1)}}, {}};
+      one.parameters.push_back({"joint_ohm", wide && h == 0 ? job::distribution::log_uniform(0.1, 10.0) : job::distribution::normal(1.0, 0.1)});
+      for (int t = 0; t < 15; ++t)
+        one.predictions.emplace_back("test " + std::to_string(t), [=](const auto& p) {
+          return call(heating::element_resistance, 450.0 + h, 230.0) * p[0] + p[1] * (1.0 + 0.1 * t) + p[2] + (1.0 * t - 1.0);
+        });
+      list.push_back(std::move(one));
+    }
+    job::explanations e(std::move(tests), std::move(list));
+    e.read(readings);
+    return e;
+  };
+  for (const bool wide : {false, true}) {
+    auto e = set_up(wide);
+    const auto& rows = e.run().rows;
+    demand(std::count_if(rows.begin(), rows.end(), [](const job::share& s) { return s.how == job::method::quasi_random; }) == (wide ? 1 : 0), "inference");
+    benchmark::RegisterBenchmark(wide ? "inference/50x15/one_quasi_random" : "inference/50x15/first_order", [set_up, wide](benchmark::State& state) {
+      auto of = set_up(wide);
+      double x = 118.0;
+      for (auto _ : state) {
+        of.change(0, x += 1e-6);
+        benchmark::DoNotOptimize(of.run().log_evidence);
+      }
+    });
+  }
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -269,6 +314,7 @@ int main(int argc, char** argv) {
   register_uncertainties();
   register_monte_carlo();
   register_checks();
+  register_inference();
   benchmark::Initialize(&argc, argv);
   if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 2;
   benchmark::RunSpecifiedBenchmarks();
