@@ -470,7 +470,7 @@ inline double rounded_down(double x, int digits) {
   const double top = std::pow(10.0, digits);
   while (x * scale < top / 10.0) scale *= 10.0;
   while (x * scale >= top) scale /= 10.0;
-  return std::floor(x * scale * (1.0 + 1e-12)) / scale;
+  return std::floor(x * scale) / scale;
 }
 
 /// Why a check cannot be made of what was given.
