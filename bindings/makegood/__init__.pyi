@@ -4,6 +4,7 @@ import os
 from typing import Any, Literal
 
 from . import air as air
+from . import distribution as distribution
 from . import electrical as electrical
 from . import heating as heating
 from . import sensing as sensing
@@ -11,10 +12,13 @@ from ._core import (
     Accuracy as Accuracy,
     Assessment as Assessment,
     ConvergenceError as ConvergenceError,
+    Distribution as Distribution,
     DocumentError as DocumentError,
     Error as Error,
     Finding as Finding,
     Measured as Measured,
+    MonteCarlo as MonteCarlo,
+    Propagated as Propagated,
     RangeError as RangeError,
     Reading as Reading,
     RelationError as RelationError,
@@ -24,11 +28,18 @@ from ._core import (
     Visit as Visit,
     __version__ as __version__,
     assess as assess,
+    correlation as correlation,
+    covariance as covariance,
+    coverage_factor as coverage_factor,
+    measured_together as measured_together,
+    measured_with_covariance as measured_with_covariance,
     read_visit as read_visit,
     rulebooks as rulebooks,
     visit_schema as visit_schema,
 )
 
+from ._measured import MeasuredArray as MeasuredArray
+from ._slow import CurvatureWarning as CurvatureWarning
 from ._rows import Readings as Readings
 from ._rows import Verdicts as Verdicts
 
@@ -51,10 +62,15 @@ __all__ = [
     "Accuracy",
     "Assessment",
     "ConvergenceError",
+    "CurvatureWarning",
+    "Distribution",
     "DocumentError",
     "Error",
     "Finding",
     "Measured",
+    "MeasuredArray",
+    "MonteCarlo",
+    "Propagated",
     "RangeError",
     "Reading",
     "Readings",
@@ -68,11 +84,17 @@ __all__ = [
     "air",
     "assess",
     "catalogue",
+    "correlation",
+    "covariance",
+    "coverage_factor",
+    "distribution",
     "electrical",
     "get_cmake_dir",
     "get_include",
     "heating",
     "load_visit",
+    "measured_together",
+    "measured_with_covariance",
     "read_visit",
     "report",
     "rulebooks",
