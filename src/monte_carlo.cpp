@@ -283,6 +283,16 @@ struct runs {
 
 // ---- what is found --------------------------------------------------------------------------------------------------------
 
+/// Memory for numbers that are written before they are read.
+struct left_as_it_is : std::allocator<double> {
+  template <class T>
+  struct rebind {
+    using other = left_as_it_is;
+  };
+  void construct(double*) noexcept {}
+};
+using trial_values = std::vector<double, left_as_it_is>;
+
 /// Half a unit of the last of `digits` significant digits (JCGM 101, 7.9.2).
 double tolerance_of(double u, int digits) {
   if (!(u > 0.0) || !is_finite(u)) return 0.0;
@@ -300,8 +310,27 @@ ranks ranks_of(std::size_t n, double probability) {
   return {std::max<std::size_t>(1, (n - inside + 1) / 2), inside};
 }
 
+/// Calls fn(i) for every i whose cell is one of a few: eight cells are looked at together.
+template <class Map, class Fn>
+void each_in(const unsigned short* cell, std::size_t n, const Map& few, const Fn& fn) {
+  typedef unsigned short eight __attribute__((vector_size(16)));
+  std::vector<eight> wanted;
+  for (const auto& [c, unused] : few) wanted.push_back(eight{} + static_cast<unsigned short>(c));
+  for (std::size_t i = 0; i < n; i += 8) {  // behind the end there is room for a whole group
+    eight group;
+    __builtin_memcpy(&group, cell + i, sizeof group);
+    eight hit{};
+    for (const auto& w : wanted) hit |= static_cast<eight>(group == w);
+    unsigned long long both[2];
+    __builtin_memcpy(both, &hit, sizeof both);
+    if ((both[0] | both[1]) == 0) [[likely]] continue;
+    for (std::size_t k = i; k < i + 8 && k < n; ++k)
+      if (hit[static_cast<int>(k - i)]) fn(k);
+  }
+}
+
 /// Everything that is said of the values; those that are no numbers are taken out of y.
-void summarise(monte_carlo_result& r, std::vector<double>& y, const std::vector<column_sums>& sums, const draw_table& loops) {
+void summarise(monte_carlo_result& r, trial_values& y, const std::vector<column_sums>& sums, const draw_table& loops) {
   column_sums all{0, 0.0, without_end, -without_end};
   for (const auto& s : sums) {
     all.there += s.there;
@@ -359,13 +388,9 @@ void summarise(monte_carlo_result& r, std::vector<double>& y, const std::vector<
   // those values themselves: cells are in order, so each stands in its own
   const std::size_t wanted[] = {k.low, k.low + k.inside, (n + 1) / 2, shortest, shortest + k.inside};
   double* const found[] = {&r.low, &r.high, &r.median, &r.shortest_low, &r.shortest_high};
-  std::vector<unsigned char> needed(cells);
-  for (const std::size_t rank : wanted) needed[cell_of(rank)] = 1;
   std::map<std::size_t, std::vector<double>> inside;
-  std::vector<unsigned> picked;
-  for (std::size_t i = 0; i < n; ++i)
-    if (needed[cell[i]]) [[unlikely]] picked.push_back(static_cast<unsigned>(i));
-  for (const unsigned i : picked) inside[cell[i]].push_back(y[i]);
+  for (const std::size_t rank : wanted) inside[cell_of(rank)];
+  each_in(cell.get(), n, inside, [&](std::size_t i) { inside[cell[i]].push_back(y[i]); });
   for (auto& [c, values] : inside) std::sort(values.begin(), values.end());
   for (std::size_t i = 0; i < std::size(wanted); ++i) *found[i] = inside[cell_of(wanted[i])][wanted[i] - 1 - below[cell_of(wanted[i])]];
 
@@ -418,7 +443,7 @@ monte_carlo_result run_plan(const formula_info& f, const plan& p, const monte_ca
   monte_carlo_result r;
   r.probability = how.probability;
   r.seed = how.seed;
-  std::vector<double> y;
+  trial_values y;
   std::vector<column_sums> sums;
   const auto extend = [&](std::size_t to) {  // from a whole chunk on
     const std::size_t from = y.size();

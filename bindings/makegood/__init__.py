@@ -50,18 +50,19 @@ def _found(*parts: str) -> str:
     return next((folder for folder in folders if os.path.isdir(folder)), folders[0])
 
 
-def _new_measured(cls, *args, **kwargs):
+class _MeasuredType(type(Measured)):
     """Measured(array, array) makes an array of them."""
-    for x in (*args[:2], kwargs.get("value"), kwargs.get("standard_uncertainty")):
-        if type(x) is not float and (isinstance(x, list) or getattr(x, "ndim", 0)):
-            from ._measured import measured
 
-            return measured(cls, *args, **kwargs)
-    return _plain_new(cls)
+    def __call__(cls, *args, **kwargs):
+        for x in (*args[:2], kwargs.get("value"), kwargs.get("standard_uncertainty")):
+            if type(x) is not float and (isinstance(x, list) or getattr(x, "ndim", 0)):
+                from ._measured import MeasuredArray
+
+                return MeasuredArray(*args, **kwargs)
+        return super().__call__(*args, **kwargs)
 
 
-_plain_new = Measured.__new__
-Measured.__new__ = staticmethod(_new_measured)
+Measured.__class__ = _MeasuredType
 
 
 def get_include() -> str:

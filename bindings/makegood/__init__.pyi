@@ -4,7 +4,7 @@ import os
 from typing import Any, Literal
 
 from . import air as air
-from . import decision as decision
+from . import distribution as distribution
 from . import electrical as electrical
 from . import heating as heating
 from . import sensing as sensing
@@ -12,12 +12,13 @@ from ._core import (
     Accuracy as Accuracy,
     Assessment as Assessment,
     ConvergenceError as ConvergenceError,
-    DecisionRule as DecisionRule,
+    Distribution as Distribution,
     DocumentError as DocumentError,
     Error as Error,
     Finding as Finding,
-    Instrument as Instrument,
     Measured as Measured,
+    MonteCarlo as MonteCarlo,
+    Propagated as Propagated,
     RangeError as RangeError,
     Reading as Reading,
     RelationError as RelationError,
@@ -27,13 +28,18 @@ from ._core import (
     Visit as Visit,
     __version__ as __version__,
     assess as assess,
-    decision_rules as decision_rules,
-    operating_limits as operating_limits,
+    correlation as correlation,
+    covariance as covariance,
+    coverage_factor as coverage_factor,
+    measured_together as measured_together,
+    measured_with_covariance as measured_with_covariance,
     read_visit as read_visit,
     rulebooks as rulebooks,
     visit_schema as visit_schema,
 )
 
+from ._measured import MeasuredArray as MeasuredArray
+from ._slow import CurvatureWarning as CurvatureWarning
 from ._rows import Readings as Readings
 from ._rows import Verdicts as Verdicts
 
@@ -56,12 +62,15 @@ __all__ = [
     "Accuracy",
     "Assessment",
     "ConvergenceError",
-    "DecisionRule",
+    "CurvatureWarning",
+    "Distribution",
     "DocumentError",
     "Error",
     "Finding",
-    "Instrument",
     "Measured",
+    "MeasuredArray",
+    "MonteCarlo",
+    "Propagated",
     "RangeError",
     "Reading",
     "Readings",
@@ -75,14 +84,17 @@ __all__ = [
     "air",
     "assess",
     "catalogue",
-    "decision",
-    "decision_rules",
+    "correlation",
+    "covariance",
+    "coverage_factor",
+    "distribution",
     "electrical",
     "get_cmake_dir",
     "get_include",
     "heating",
     "load_visit",
-    "operating_limits",
+    "measured_together",
+    "measured_with_covariance",
     "read_visit",
     "report",
     "rulebooks",

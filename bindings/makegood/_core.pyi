@@ -1,11 +1,12 @@
 # SPDX-License-Identifier: MIT
 # Written by bindings/make_stubs.py from the built module: do not edit.
 from collections.abc import Sequence
-from typing import Any, Literal, NoReturn, TypeAlias, final
+from typing import Any, Literal, NoReturn, TypeAlias, final, overload
 
 import numpy as np
 import numpy.typing as npt
 
+from ._measured import MeasuredArray
 from ._rows import Readings
 
 __version__: str
@@ -15,7 +16,7 @@ _Array: TypeAlias = npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]]
 # What a check takes: a number, one with doubt, a reading, or None where nothing was measured.
 _Given: TypeAlias = float | Measured | Reading | None
 # What a check over rows takes: columns of readings. A list may hold readings and None.
-_Rows: TypeAlias = _Array | Readings | Sequence[float | Reading | None] | npt.NDArray[np.object_]
+_Rows: TypeAlias = _Array | Readings | MeasuredArray | Sequence[float | Reading | None] | npt.NDArray[np.object_]
 _Outcome: TypeAlias = Literal["pass", "fail", "undecided"]
 
 class Error(Exception):
@@ -38,12 +39,22 @@ class RuleError(Error, LookupError):
 class ConvergenceError(Error, ArithmeticError):
     """A solver did not reach the accuracy asked for."""
 
+@final
 class Measured:
     """A number with its named error sources; goes into every formula and check and comes out again."""
 
-    def __init__(self, value: float, standard_uncertainty: float, source: str = "stated") -> None: ...
+    @overload
+    def __new__(cls, value: float, standard_uncertainty: float, source: str = "stated", dof: float = ...) -> Measured: ...
+    @overload
+    def __new__(  # type: ignore
+        cls, value: float | _Array, standard_uncertainty: float | _Array, source: str = "stated", dof: float = ...
+    ) -> MeasuredArray: ...
     @staticmethod
     def exact(value: float) -> Measured: ...
+    @property
+    def dof(self) -> float: ...
+    def coverage_factor(self, probability: float = 0.95) -> float: ...
+    def interval(self, probability: float = 0.95) -> tuple[float, float]: ...
     @property
     def value(self) -> float: ...
     @property
@@ -54,6 +65,66 @@ class Measured:
     def sources(self) -> dict[str, float]: ...
     @property
     def assumed(self) -> bool: ...
+
+@final
+class Distribution:
+    """What is known of a quantity, as a distribution; made by the functions of makegood.distribution."""
+
+    @property
+    def mean(self) -> float: ...
+    @property
+    def standard_uncertainty(self) -> float: ...
+
+@final
+class MonteCarlo:
+    """What the trials of a Monte Carlo calculation say."""
+
+    @property
+    def mean(self) -> float: ...
+    @property
+    def standard_uncertainty(self) -> float: ...
+    @property
+    def median(self) -> float: ...
+    @property
+    def interval(self) -> tuple[float, float]: ...
+    @property
+    def shortest_interval(self) -> tuple[float, float]: ...
+    @property
+    def probability(self) -> float: ...
+    @property
+    def trials(self) -> int: ...
+    @property
+    def refused(self) -> int: ...
+    @property
+    def seed(self) -> int: ...
+    @property
+    def converged(self) -> bool: ...
+    @property
+    def tolerance(self) -> float: ...
+    @property
+    def doubt(self) -> dict[str, float]: ...
+    def histogram(self) -> tuple[npt.NDArray[np.uint32], float, float]: ...
+
+@final
+class Propagated:
+    """A result with its uncertainty, by the first order where Monte Carlo confirms it, else by Monte Carlo."""
+
+    @property
+    def value(self) -> float: ...
+    @property
+    def standard_uncertainty(self) -> float: ...
+    @property
+    def interval(self) -> tuple[float, float]: ...
+    @property
+    def method(self) -> Literal["first order", "Monte Carlo"]: ...
+    @property
+    def validated(self) -> bool: ...
+    @property
+    def word(self) -> str: ...
+    @property
+    def first_order(self) -> Measured: ...
+    @property
+    def monte_carlo(self) -> MonteCarlo: ...
 
 class Accuracy:
     """What is stated of one function of an instrument: limits of error, or U with its coverage factor."""
@@ -327,6 +398,23 @@ def rulebooks() -> list[dict[str, str]]:
 
 def visit_schema() -> dict[str, Any]:
     """JSON Schema (2020-12) of a visit."""
+
+def covariance(a: Measured, b: Measured) -> float:
+    """The covariance of two numbers by the sources that they share."""
+
+def correlation(a: Measured, b: Measured) -> float:
+    """Between -1 and 1; NaN where one has no uncertainty."""
+
+def coverage_factor(probability: float, dof: float = ...) -> float:
+    """The factor of Student's distribution (normal without end of freedom) on both sides."""
+
+def measured_together(readings: Sequence[Sequence[float]], name: str = "together") -> list[Measured]:
+    """The means of quantities that were read at the same times (a list of readings for each), correlated as the readings are."""
+
+def measured_with_covariance(
+    values: Sequence[float], covariance: Sequence[Sequence[float]], name: str = "together", dof: float = ...
+) -> list[Measured]:
+    """Numbers with a covariance between them, row by row."""
 
 instruction_set: str
 subjects: dict[str, dict[str, Formula]]

@@ -110,8 +110,3 @@ def call(door: Any, values: list[Any], errors: str, threads: int) -> MeasuredArr
                 parts[name] = slope * u
                 dofs[name] = dof
     return MeasuredArray._made(value, parts, dofs, assumed)
-
-
-def measured(cls: Any, *args: Any, **named: Any) -> MeasuredArray:
-    """What Measured(...) makes where the value or the uncertainty is a column."""
-    return MeasuredArray(*args, **named)

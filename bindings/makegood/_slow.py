@@ -118,8 +118,8 @@ def call(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
     errors, threads = _how(kwargs)
     if door.kind == "check":
         return _check(door, args, kwargs, errors, threads)
+    order = kwargs.pop("order") if isinstance(kwargs.get("order"), int) else _MISSING  # a number: of uncertainty; a letter: of an array's memory
     ufunc_words = {k: kwargs.pop(k) for k in list(kwargs) if k in _UFUNC_WORDS}
-    order = kwargs.pop("order", _MISSING)
     values = _bind(door, door.argument_names, args, kwargs)
     values = [v if v is _MISSING else _numpy_scalar(door, i, v) for i, v in enumerate(values)]
     values = _defaults(door, values)

@@ -2,6 +2,8 @@
 # Written by bindings/make_stubs.py from the built module: do not edit.
 from typing import Any
 
+class CurvatureWarning(UserWarning): ...
+
 class Result:
     """The result of a model: its fields as attributes, and as a mapping by `to_dict()`."""
 

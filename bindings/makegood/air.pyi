@@ -8,7 +8,8 @@ from typing import Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import DecisionRule, Formula, Measured, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
+from ._measured import MeasuredArray
 from ._rows import Verdicts
 from ._slow import Result, Worked
 
@@ -38,9 +39,15 @@ class _AirflowFromAirChanges(Formula):
     ) -> float:
         """Air flow that changes the air of a room a number of times an hour."""
     @overload
-    def __call__(self, room_volume_m3: float | Measured, air_changes_per_h: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        room_volume_m3: float | Measured,
+        air_changes_per_h: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         room_volume_m3: float | _Array,
         air_changes_per_h: float | _Array,
@@ -50,6 +57,15 @@ class _AirflowFromAirChanges(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        room_volume_m3: float | _Array | Measured | MeasuredArray,
+        air_changes_per_h: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, room_volume_m3: float | Measured, air_changes_per_h: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -72,6 +88,32 @@ class _AirflowFromAirChanges(Formula):
         room_volume_m3: float | tuple[float, float],
         air_changes_per_h: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        room_volume_m3: float | Measured | Distribution,
+        air_changes_per_h: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        room_volume_m3: float | Measured | Distribution,
+        air_changes_per_h: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _AirChangesFromAirflow(Formula):
@@ -87,9 +129,15 @@ class _AirChangesFromAirflow(Formula):
     ) -> float:
         """Air changes an hour that an air flow makes in a room."""
     @overload
-    def __call__(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float | Measured,
+        room_volume_m3: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         flow_l_per_s: float | _Array,
         room_volume_m3: float | _Array,
@@ -99,6 +147,15 @@ class _AirChangesFromAirflow(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array | Measured | MeasuredArray,
+        room_volume_m3: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, flow_l_per_s: float | Measured, room_volume_m3: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -117,6 +174,32 @@ class _AirChangesFromAirflow(Formula):
         flow_l_per_s: float | tuple[float, float],
         room_volume_m3: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        room_volume_m3: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        room_volume_m3: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FlowFromVelocity(Formula):
@@ -126,9 +209,15 @@ class _FlowFromVelocity(Formula):
     def __call__(self, velocity_m_per_s: float, area_mm2: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Air flow from the mean velocity over a free area."""
     @overload
-    def __call__(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        velocity_m_per_s: float | Measured,
+        area_mm2: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         velocity_m_per_s: float | _Array,
         area_mm2: float | _Array,
@@ -138,6 +227,15 @@ class _FlowFromVelocity(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        velocity_m_per_s: float | _Array | Measured | MeasuredArray,
+        area_mm2: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, velocity_m_per_s: float | Measured, area_mm2: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -156,20 +254,39 @@ class _FlowFromVelocity(Formula):
         velocity_m_per_s: float | tuple[float, float],
         area_mm2: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        velocity_m_per_s: float | Measured | Distribution,
+        area_mm2: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        velocity_m_per_s: float | Measured | Distribution,
+        area_mm2: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _CheckExtract(Formula):
     """Extract rate of a room as measured, against the rulebook's rate for its kind."""
 
     @overload
-    def __call__(  # type: ignore
-        self,
-        flow_l_per_s: _Given,
-        room_kind: _RoomKind,
-        rulebook: str | Rulebook,
-        *,
-        rule: str | DecisionRule | None = None,
-    ) -> Verdict:
+    def __call__(self, flow_l_per_s: _Given, room_kind: _RoomKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
         """Extract rate of a room as measured, against the rulebook's rate for its kind."""
     @overload
     def __call__(
@@ -180,7 +297,6 @@ class _CheckExtract(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -188,14 +304,7 @@ class _CheckAirChanges(Formula):
     """Air changes that an intermittent fan makes in a wet room without an outside wall, against the rulebook's number."""
 
     @overload
-    def __call__(  # type: ignore
-        self,
-        flow_l_per_s: _Given,
-        room_volume_m3: _Given,
-        rulebook: str | Rulebook,
-        *,
-        rule: str | DecisionRule | None = None,
-    ) -> Verdict:
+    def __call__(self, flow_l_per_s: _Given, room_volume_m3: _Given, rulebook: str | Rulebook) -> Verdict:  # type: ignore
         """Air changes that an intermittent fan makes in a wet room without an outside wall, against the rulebook's number."""
     @overload
     def __call__(
@@ -206,7 +315,6 @@ class _CheckAirChanges(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -219,8 +327,6 @@ class _CheckDuctPressure(Formula):
         pressure_loss_pa: _Given,
         available_pressure_pa: _Given,
         rulebook: str | Rulebook | None = None,
-        *,
-        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Pressure that a run of duct takes at a flow, against what the fan gives at that flow."""
     @overload
@@ -232,7 +338,6 @@ class _CheckDuctPressure(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -257,9 +362,11 @@ class _ReynoldsNumber(Formula):
         diameter_mm: float | Measured,
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         velocity_m_per_s: float | _Array,
         diameter_mm: float | _Array,
@@ -271,6 +378,17 @@ class _ReynoldsNumber(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        velocity_m_per_s: float | _Array | Measured | MeasuredArray,
+        diameter_mm: float | _Array | Measured | MeasuredArray,
+        density_kg_per_m3: float | _Array | Measured | MeasuredArray,
+        viscosity_pa_s: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         velocity_m_per_s: float | Measured,
@@ -305,6 +423,36 @@ class _ReynoldsNumber(Formula):
         density_kg_per_m3: float | tuple[float, float],
         viscosity_pa_s: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        velocity_m_per_s: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        viscosity_pa_s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        velocity_m_per_s: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        viscosity_pa_s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FrictionFactor(Formula):
@@ -320,9 +468,15 @@ class _FrictionFactor(Formula):
     ) -> float:
         """Darcy friction factor: laminar to Re 2300, Churchill in the transition, Colebrook-White from Re 4000."""
     @overload
-    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        reynolds: float | Measured,
+        relative_roughness: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         reynolds: float | _Array,
         relative_roughness: float | _Array,
@@ -332,6 +486,15 @@ class _FrictionFactor(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        reynolds: float | _Array | Measured | MeasuredArray,
+        relative_roughness: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -350,6 +513,32 @@ class _FrictionFactor(Formula):
         reynolds: float | tuple[float, float],
         relative_roughness: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        reynolds: float | Measured | Distribution,
+        relative_roughness: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        reynolds: float | Measured | Distribution,
+        relative_roughness: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FrictionFactorColebrook(Formula):
@@ -365,9 +554,15 @@ class _FrictionFactorColebrook(Formula):
     ) -> float:
         """Darcy friction factor of turbulent flow: the root of the Colebrook-White equation."""
     @overload
-    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        reynolds: float | Measured,
+        relative_roughness: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         reynolds: float | _Array,
         relative_roughness: float | _Array,
@@ -377,6 +572,15 @@ class _FrictionFactorColebrook(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        reynolds: float | _Array | Measured | MeasuredArray,
+        relative_roughness: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -395,6 +599,32 @@ class _FrictionFactorColebrook(Formula):
         reynolds: float | tuple[float, float],
         relative_roughness: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        reynolds: float | Measured | Distribution,
+        relative_roughness: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        reynolds: float | Measured | Distribution,
+        relative_roughness: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FrictionFactorChurchill(Formula):
@@ -410,9 +640,15 @@ class _FrictionFactorChurchill(Formula):
     ) -> float:
         """Darcy friction factor in every regime by Churchill's formula."""
     @overload
-    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        reynolds: float | Measured,
+        relative_roughness: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         reynolds: float | _Array,
         relative_roughness: float | _Array,
@@ -422,6 +658,15 @@ class _FrictionFactorChurchill(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        reynolds: float | _Array | Measured | MeasuredArray,
+        relative_roughness: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -440,6 +685,32 @@ class _FrictionFactorChurchill(Formula):
         reynolds: float | tuple[float, float],
         relative_roughness: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        reynolds: float | Measured | Distribution,
+        relative_roughness: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        reynolds: float | Measured | Distribution,
+        relative_roughness: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FrictionFactorSwameeJain(Formula):
@@ -455,9 +726,15 @@ class _FrictionFactorSwameeJain(Formula):
     ) -> float:
         """Darcy friction factor of turbulent flow by the explicit formula of Swamee and Jain."""
     @overload
-    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        reynolds: float | Measured,
+        relative_roughness: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         reynolds: float | _Array,
         relative_roughness: float | _Array,
@@ -467,6 +744,15 @@ class _FrictionFactorSwameeJain(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        reynolds: float | _Array | Measured | MeasuredArray,
+        relative_roughness: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -485,6 +771,32 @@ class _FrictionFactorSwameeJain(Formula):
         reynolds: float | tuple[float, float],
         relative_roughness: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        reynolds: float | Measured | Distribution,
+        relative_roughness: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        reynolds: float | Measured | Distribution,
+        relative_roughness: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FrictionFactorHaaland(Formula):
@@ -500,9 +812,15 @@ class _FrictionFactorHaaland(Formula):
     ) -> float:
         """Darcy friction factor of turbulent flow by Haaland's explicit formula."""
     @overload
-    def __call__(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        reynolds: float | Measured,
+        relative_roughness: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         reynolds: float | _Array,
         relative_roughness: float | _Array,
@@ -512,6 +830,15 @@ class _FrictionFactorHaaland(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        reynolds: float | _Array | Measured | MeasuredArray,
+        relative_roughness: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, reynolds: float | Measured, relative_roughness: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -530,6 +857,32 @@ class _FrictionFactorHaaland(Formula):
         reynolds: float | tuple[float, float],
         relative_roughness: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        reynolds: float | Measured | Distribution,
+        relative_roughness: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        reynolds: float | Measured | Distribution,
+        relative_roughness: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _HydraulicDiameter(Formula):
@@ -539,9 +892,15 @@ class _HydraulicDiameter(Formula):
     def __call__(self, width_mm: float, height_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Hydraulic diameter of a rectangular duct; it goes with the true velocity."""
     @overload
-    def __call__(self, width_mm: float | Measured, height_mm: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        width_mm: float | Measured,
+        height_mm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         width_mm: float | _Array,
         height_mm: float | _Array,
@@ -551,6 +910,15 @@ class _HydraulicDiameter(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        width_mm: float | _Array | Measured | MeasuredArray,
+        height_mm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, width_mm: float | Measured, height_mm: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -569,6 +937,32 @@ class _HydraulicDiameter(Formula):
         width_mm: float | tuple[float, float],
         height_mm: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        width_mm: float | Measured | Distribution,
+        height_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        width_mm: float | Measured | Distribution,
+        height_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _EquivalentDiameter(Formula):
@@ -578,9 +972,15 @@ class _EquivalentDiameter(Formula):
     def __call__(self, width_mm: float, height_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Diameter of the round duct with the same flow at the same loss as a rectangular one (Huebscher); not to be used with the true velocity."""
     @overload
-    def __call__(self, width_mm: float | Measured, height_mm: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        width_mm: float | Measured,
+        height_mm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         width_mm: float | _Array,
         height_mm: float | _Array,
@@ -590,6 +990,15 @@ class _EquivalentDiameter(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        width_mm: float | _Array | Measured | MeasuredArray,
+        height_mm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, width_mm: float | Measured, height_mm: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -608,6 +1017,32 @@ class _EquivalentDiameter(Formula):
         width_mm: float | tuple[float, float],
         height_mm: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        width_mm: float | Measured | Distribution,
+        height_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        width_mm: float | Measured | Distribution,
+        height_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _DuctVelocity(Formula):
@@ -617,9 +1052,15 @@ class _DuctVelocity(Formula):
     def __call__(self, flow_l_per_s: float, diameter_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Mean velocity in a round duct."""
     @overload
-    def __call__(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float | Measured,
+        diameter_mm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         flow_l_per_s: float | _Array,
         diameter_mm: float | _Array,
@@ -629,6 +1070,15 @@ class _DuctVelocity(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array | Measured | MeasuredArray,
+        diameter_mm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, flow_l_per_s: float | Measured, diameter_mm: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -647,6 +1097,32 @@ class _DuctVelocity(Formula):
         flow_l_per_s: float | tuple[float, float],
         diameter_mm: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _DuctVelocityRectangular(Formula):
@@ -668,9 +1144,11 @@ class _DuctVelocityRectangular(Formula):
         flow_l_per_s: float | Measured,
         width_mm: float | Measured,
         height_mm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         flow_l_per_s: float | _Array,
         width_mm: float | _Array,
@@ -681,6 +1159,16 @@ class _DuctVelocityRectangular(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array | Measured | MeasuredArray,
+        width_mm: float | _Array | Measured | MeasuredArray,
+        height_mm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         flow_l_per_s: float | Measured,
@@ -711,6 +1199,34 @@ class _DuctVelocityRectangular(Formula):
         width_mm: float | tuple[float, float],
         height_mm: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        width_mm: float | Measured | Distribution,
+        height_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        width_mm: float | Measured | Distribution,
+        height_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _VelocityPressure(Formula):
@@ -726,9 +1242,15 @@ class _VelocityPressure(Formula):
     ) -> float:
         """Dynamic pressure of the mean velocity."""
     @overload
-    def __call__(self, velocity_m_per_s: float | Measured, density_kg_per_m3: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        velocity_m_per_s: float | Measured,
+        density_kg_per_m3: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         velocity_m_per_s: float | _Array,
         density_kg_per_m3: float | _Array,
@@ -738,6 +1260,15 @@ class _VelocityPressure(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        velocity_m_per_s: float | _Array | Measured | MeasuredArray,
+        density_kg_per_m3: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, velocity_m_per_s: float | Measured, density_kg_per_m3: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -760,6 +1291,32 @@ class _VelocityPressure(Formula):
         velocity_m_per_s: float | tuple[float, float],
         density_kg_per_m3: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        velocity_m_per_s: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        velocity_m_per_s: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FittingPressureLoss(Formula):
@@ -781,9 +1338,11 @@ class _FittingPressureLoss(Formula):
         loss_coefficient: float | Measured,
         velocity_m_per_s: float | Measured,
         density_kg_per_m3: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         loss_coefficient: float | _Array,
         velocity_m_per_s: float | _Array,
@@ -794,6 +1353,16 @@ class _FittingPressureLoss(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        loss_coefficient: float | _Array | Measured | MeasuredArray,
+        velocity_m_per_s: float | _Array | Measured | MeasuredArray,
+        density_kg_per_m3: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         loss_coefficient: float | Measured,
@@ -824,6 +1393,34 @@ class _FittingPressureLoss(Formula):
         velocity_m_per_s: float | tuple[float, float],
         density_kg_per_m3: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        loss_coefficient: float | Measured | Distribution,
+        velocity_m_per_s: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        loss_coefficient: float | Measured | Distribution,
+        velocity_m_per_s: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _DuctPressureLoss(Formula):
@@ -851,9 +1448,11 @@ class _DuctPressureLoss(Formula):
         roughness_mm: float | Measured,
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         flow_l_per_s: float | _Array,
         diameter_mm: float | _Array,
@@ -867,6 +1466,19 @@ class _DuctPressureLoss(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array | Measured | MeasuredArray,
+        diameter_mm: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        roughness_mm: float | _Array | Measured | MeasuredArray,
+        density_kg_per_m3: float | _Array | Measured | MeasuredArray,
+        viscosity_pa_s: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         flow_l_per_s: float | Measured,
@@ -909,6 +1521,40 @@ class _DuctPressureLoss(Formula):
         density_kg_per_m3: float | tuple[float, float],
         viscosity_pa_s: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        roughness_mm: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        viscosity_pa_s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        roughness_mm: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        viscosity_pa_s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _DuctPressureLossRectangular(Formula):
@@ -938,9 +1584,11 @@ class _DuctPressureLossRectangular(Formula):
         roughness_mm: float | Measured,
         density_kg_per_m3: float | Measured,
         viscosity_pa_s: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         flow_l_per_s: float | _Array,
         width_mm: float | _Array,
@@ -955,6 +1603,20 @@ class _DuctPressureLossRectangular(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array | Measured | MeasuredArray,
+        width_mm: float | _Array | Measured | MeasuredArray,
+        height_mm: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        roughness_mm: float | _Array | Measured | MeasuredArray,
+        density_kg_per_m3: float | _Array | Measured | MeasuredArray,
+        viscosity_pa_s: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         flow_l_per_s: float | Measured,
@@ -1001,6 +1663,42 @@ class _DuctPressureLossRectangular(Formula):
         density_kg_per_m3: float | tuple[float, float],
         viscosity_pa_s: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        width_mm: float | Measured | Distribution,
+        height_mm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        roughness_mm: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        viscosity_pa_s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        width_mm: float | Measured | Distribution,
+        height_mm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        roughness_mm: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        viscosity_pa_s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FlexibleDuctMultiplier(Formula):
@@ -1016,9 +1714,15 @@ class _FlexibleDuctMultiplier(Formula):
     ) -> float:
         """How many times the loss of the fully stretched duct a compressed flexible duct has."""
     @overload
-    def __call__(self, compression_percent: float | Measured, diameter_mm: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        compression_percent: float | Measured,
+        diameter_mm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         compression_percent: float | _Array,
         diameter_mm: float | _Array,
@@ -1028,6 +1732,15 @@ class _FlexibleDuctMultiplier(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        compression_percent: float | _Array | Measured | MeasuredArray,
+        diameter_mm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, compression_percent: float | Measured, diameter_mm: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1050,6 +1763,32 @@ class _FlexibleDuctMultiplier(Formula):
         compression_percent: float | tuple[float, float],
         diameter_mm: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        compression_percent: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        compression_percent: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _SaturationPressure(Formula):
@@ -1059,9 +1798,9 @@ class _SaturationPressure(Formula):
     def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Pressure of saturated water vapour, over ice below 0 °C and over water from 0 °C (Hyland-Wexler)."""
     @overload
-    def __call__(self, temperature_c: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(self, temperature_c: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         *,
@@ -1070,6 +1809,14 @@ class _SaturationPressure(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1083,6 +1830,30 @@ class _SaturationPressure(Formula):
         threads: int = 1,
     ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _SaturationPressureMagnus(Formula):
@@ -1092,9 +1863,9 @@ class _SaturationPressureMagnus(Formula):
     def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Pressure of saturated water vapour over water by the WMO form of the Magnus formula."""
     @overload
-    def __call__(self, temperature_c: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(self, temperature_c: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         *,
@@ -1103,6 +1874,14 @@ class _SaturationPressureMagnus(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1116,6 +1895,30 @@ class _SaturationPressureMagnus(Formula):
         threads: int = 1,
     ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _SaturationPressureIso13788(Formula):
@@ -1125,9 +1928,9 @@ class _SaturationPressureIso13788(Formula):
     def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Pressure of saturated water vapour as building physics takes it (ISO 13788)."""
     @overload
-    def __call__(self, temperature_c: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(self, temperature_c: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         *,
@@ -1136,6 +1939,14 @@ class _SaturationPressureIso13788(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1149,6 +1960,30 @@ class _SaturationPressureIso13788(Formula):
         threads: int = 1,
     ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _VapourPressure(Formula):
@@ -1164,9 +1999,15 @@ class _VapourPressure(Formula):
     ) -> float:
         """Partial pressure of the water vapour in air of a given temperature and relative humidity."""
     @overload
-    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         relative_humidity_percent: float | _Array,
@@ -1176,6 +2017,15 @@ class _VapourPressure(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        relative_humidity_percent: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1198,6 +2048,32 @@ class _VapourPressure(Formula):
         temperature_c: float | tuple[float, float],
         relative_humidity_percent: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _DewPoint(Formula):
@@ -1213,9 +2089,15 @@ class _DewPoint(Formula):
     ) -> float:
         """Temperature at which the air's vapour saturates: dew point, below 0 °C frost point (inverse of Hyland-Wexler)."""
     @overload
-    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         relative_humidity_percent: float | _Array,
@@ -1225,6 +2107,15 @@ class _DewPoint(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        relative_humidity_percent: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1247,6 +2138,32 @@ class _DewPoint(Formula):
         temperature_c: float | tuple[float, float],
         relative_humidity_percent: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _DewPointMagnus(Formula):
@@ -1262,9 +2179,15 @@ class _DewPointMagnus(Formula):
     ) -> float:
         """Dew point over water by the WMO form of the Magnus formula."""
     @overload
-    def __call__(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         relative_humidity_percent: float | _Array,
@@ -1274,6 +2197,15 @@ class _DewPointMagnus(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        relative_humidity_percent: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1296,6 +2228,32 @@ class _DewPointMagnus(Formula):
         temperature_c: float | tuple[float, float],
         relative_humidity_percent: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _RelativeHumidity(Formula):
@@ -1305,9 +2263,15 @@ class _RelativeHumidity(Formula):
     def __call__(self, temperature_c: float, dew_point_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Relative humidity from temperature and dew point (below 0 °C: over ice, frost point)."""
     @overload
-    def __call__(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        dew_point_c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         dew_point_c: float | _Array,
@@ -1317,6 +2281,15 @@ class _RelativeHumidity(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        dew_point_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, temperature_c: float | Measured, dew_point_c: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1335,6 +2308,32 @@ class _RelativeHumidity(Formula):
         temperature_c: float | tuple[float, float],
         dew_point_c: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        dew_point_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        dew_point_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _HumidityRatio(Formula):
@@ -1350,9 +2349,15 @@ class _HumidityRatio(Formula):
     ) -> float:
         """Mass of water vapour to each kilogram of dry air."""
     @overload
-    def __call__(self, vapour_pressure_pa: float | Measured, pressure_pa: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        vapour_pressure_pa: float | Measured,
+        pressure_pa: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         vapour_pressure_pa: float | _Array,
         pressure_pa: float | _Array,
@@ -1362,6 +2367,15 @@ class _HumidityRatio(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        vapour_pressure_pa: float | _Array | Measured | MeasuredArray,
+        pressure_pa: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, vapour_pressure_pa: float | Measured, pressure_pa: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1384,6 +2398,32 @@ class _HumidityRatio(Formula):
         vapour_pressure_pa: float | tuple[float, float],
         pressure_pa: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        vapour_pressure_pa: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        vapour_pressure_pa: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _AirDensity(Formula):
@@ -1405,9 +2445,11 @@ class _AirDensity(Formula):
         temperature_c: float | Measured,
         relative_humidity_percent: float | Measured,
         pressure_pa: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         relative_humidity_percent: float | _Array,
@@ -1418,6 +2460,16 @@ class _AirDensity(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        relative_humidity_percent: float | _Array | Measured | MeasuredArray,
+        pressure_pa: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         temperature_c: float | Measured,
@@ -1448,6 +2500,34 @@ class _AirDensity(Formula):
         relative_humidity_percent: float | tuple[float, float],
         pressure_pa: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _AirViscosity(Formula):
@@ -1457,9 +2537,9 @@ class _AirViscosity(Formula):
     def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Dynamic viscosity of air by Sutherland's formula."""
     @overload
-    def __call__(self, temperature_c: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(self, temperature_c: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         *,
@@ -1468,6 +2548,14 @@ class _AirViscosity(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, temperature_c: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1481,6 +2569,30 @@ class _AirViscosity(Formula):
         threads: int = 1,
     ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _RequiredExtract(Formula):

@@ -8,7 +8,8 @@ from typing import Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import DecisionRule, Formula, Measured, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
+from ._measured import MeasuredArray
 from ._rows import Verdicts
 from ._slow import Worked
 
@@ -37,9 +38,11 @@ class _VoltageDrop(Formula):
         drop_mv_per_a_m: float | Measured,
         current_a: float | Measured,
         length_m: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         drop_mv_per_a_m: float | _Array,
         current_a: float | _Array,
@@ -50,6 +53,16 @@ class _VoltageDrop(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        drop_mv_per_a_m: float | _Array | Measured | MeasuredArray,
+        current_a: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         drop_mv_per_a_m: float | Measured,
@@ -80,6 +93,34 @@ class _VoltageDrop(Formula):
         current_a: float | tuple[float, float],
         length_m: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        drop_mv_per_a_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        drop_mv_per_a_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _VoltageDropImpedance(Formula):
@@ -107,9 +148,11 @@ class _VoltageDropImpedance(Formula):
         length_m: float | Measured,
         power_factor: float | Measured,
         b: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_mohm_per_m: float | _Array,
         reactance_mohm_per_m: float | _Array,
@@ -123,6 +166,19 @@ class _VoltageDropImpedance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        reactance_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        current_a: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        power_factor: float | _Array | Measured | MeasuredArray,
+        b: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         resistance_mohm_per_m: float | Measured,
@@ -165,6 +221,40 @@ class _VoltageDropImpedance(Formula):
         power_factor: float | tuple[float, float],
         b: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_mohm_per_m: float | Measured | Distribution,
+        reactance_mohm_per_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        power_factor: float | Measured | Distribution,
+        b: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_mohm_per_m: float | Measured | Distribution,
+        reactance_mohm_per_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        power_factor: float | Measured | Distribution,
+        b: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _RingVoltageDrop(Formula):
@@ -190,9 +280,11 @@ class _RingVoltageDrop(Formula):
         distance_m: float | Measured,
         current_a: float | Measured,
         spur_length_m: float | Measured = 0.0,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_mohm_per_m: float | _Array,
         ring_length_m: float | _Array,
@@ -205,6 +297,18 @@ class _RingVoltageDrop(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        ring_length_m: float | _Array | Measured | MeasuredArray,
+        distance_m: float | _Array | Measured | MeasuredArray,
+        current_a: float | _Array | Measured | MeasuredArray,
+        spur_length_m: float | _Array | Measured | MeasuredArray = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         resistance_mohm_per_m: float | Measured,
@@ -243,6 +347,38 @@ class _RingVoltageDrop(Formula):
         current_a: float | tuple[float, float],
         spur_length_m: float | tuple[float, float] = 0.0,
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_mohm_per_m: float | Measured | Distribution,
+        ring_length_m: float | Measured | Distribution,
+        distance_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        spur_length_m: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_mohm_per_m: float | Measured | Distribution,
+        ring_length_m: float | Measured | Distribution,
+        distance_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        spur_length_m: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _OperatingTemperatureFactor(Formula):
@@ -268,9 +404,11 @@ class _OperatingTemperatureFactor(Formula):
         ambient_factor: float | Measured,
         grouping_factor: float | Measured,
         conductor_max_c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         design_current_a: float | _Array,
         tabulated_capacity_a: float | _Array,
@@ -283,6 +421,18 @@ class _OperatingTemperatureFactor(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        design_current_a: float | _Array | Measured | MeasuredArray,
+        tabulated_capacity_a: float | _Array | Measured | MeasuredArray,
+        ambient_factor: float | _Array | Measured | MeasuredArray,
+        grouping_factor: float | _Array | Measured | MeasuredArray,
+        conductor_max_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         design_current_a: float | Measured,
@@ -321,6 +471,38 @@ class _OperatingTemperatureFactor(Formula):
         grouping_factor: float | tuple[float, float],
         conductor_max_c: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        design_current_a: float | Measured | Distribution,
+        tabulated_capacity_a: float | Measured | Distribution,
+        ambient_factor: float | Measured | Distribution,
+        grouping_factor: float | Measured | Distribution,
+        conductor_max_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        design_current_a: float | Measured | Distribution,
+        tabulated_capacity_a: float | Measured | Distribution,
+        ambient_factor: float | Measured | Distribution,
+        grouping_factor: float | Measured | Distribution,
+        conductor_max_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _DesignCurrent(Formula):
@@ -342,9 +524,11 @@ class _DesignCurrent(Formula):
         power_w: float | Measured,
         voltage_v: float | Measured,
         power_factor: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         power_w: float | _Array,
         voltage_v: float | _Array,
@@ -355,6 +539,16 @@ class _DesignCurrent(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array | Measured | MeasuredArray,
+        voltage_v: float | _Array | Measured | MeasuredArray,
+        power_factor: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         power_w: float | Measured,
@@ -385,6 +579,34 @@ class _DesignCurrent(Formula):
         voltage_v: float | tuple[float, float],
         power_factor: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        power_w: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        power_factor: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        power_w: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        power_factor: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _DesignCurrentThreePhase(Formula):
@@ -406,9 +628,11 @@ class _DesignCurrentThreePhase(Formula):
         power_w: float | Measured,
         voltage_v: float | Measured,
         power_factor: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         power_w: float | _Array,
         voltage_v: float | _Array,
@@ -419,6 +643,16 @@ class _DesignCurrentThreePhase(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array | Measured | MeasuredArray,
+        voltage_v: float | _Array | Measured | MeasuredArray,
+        power_factor: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         power_w: float | Measured,
@@ -449,6 +683,34 @@ class _DesignCurrentThreePhase(Formula):
         voltage_v: float | tuple[float, float],
         power_factor: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        power_w: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        power_factor: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        power_w: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        power_factor: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _ResistanceAtTemperature(Formula):
@@ -470,9 +732,11 @@ class _ResistanceAtTemperature(Formula):
         resistance_20_mohm_per_m: float | Measured,
         temperature_c: float | Measured,
         alpha_per_k: float | Measured = 0.00393,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_20_mohm_per_m: float | _Array,
         temperature_c: float | _Array,
@@ -483,6 +747,16 @@ class _ResistanceAtTemperature(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_20_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        alpha_per_k: float | _Array | Measured | MeasuredArray = 0.00393,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         resistance_20_mohm_per_m: float | Measured,
@@ -513,6 +787,34 @@ class _ResistanceAtTemperature(Formula):
         temperature_c: float | tuple[float, float],
         alpha_per_k: float | tuple[float, float] = 0.00393,
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_20_mohm_per_m: float | Measured | Distribution,
+        temperature_c: float | Measured | Distribution,
+        alpha_per_k: float | Measured | Distribution = 0.00393,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_20_mohm_per_m: float | Measured | Distribution,
+        temperature_c: float | Measured | Distribution,
+        alpha_per_k: float | Measured | Distribution = 0.00393,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _LoopResistance(Formula):
@@ -536,9 +838,11 @@ class _LoopResistance(Formula):
         cpc_mohm_per_m: float | Measured,
         length_m: float | Measured,
         temperature_factor: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         line_mohm_per_m: float | _Array,
         cpc_mohm_per_m: float | _Array,
@@ -550,6 +854,17 @@ class _LoopResistance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        line_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        cpc_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        temperature_factor: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         line_mohm_per_m: float | Measured,
@@ -584,6 +899,36 @@ class _LoopResistance(Formula):
         length_m: float | tuple[float, float],
         temperature_factor: float | tuple[float, float] = 1.0,
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        line_mohm_per_m: float | Measured | Distribution,
+        cpc_mohm_per_m: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        line_mohm_per_m: float | Measured | Distribution,
+        cpc_mohm_per_m: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _LengthFromResistance(Formula):
@@ -599,9 +944,15 @@ class _LengthFromResistance(Formula):
     ) -> float:
         """Length of a conductor from its resistance."""
     @overload
-    def __call__(self, resistance_ohm: float | Measured, resistance_mohm_per_m: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        resistance_ohm: float | Measured,
+        resistance_mohm_per_m: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_ohm: float | _Array,
         resistance_mohm_per_m: float | _Array,
@@ -611,6 +962,15 @@ class _LengthFromResistance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array | Measured | MeasuredArray,
+        resistance_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, resistance_ohm: float | Measured, resistance_mohm_per_m: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -633,6 +993,32 @@ class _LengthFromResistance(Formula):
         resistance_ohm: float | tuple[float, float],
         resistance_mohm_per_m: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        resistance_mohm_per_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        resistance_mohm_per_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _CheckVoltageDrop(Formula):
@@ -646,8 +1032,6 @@ class _CheckVoltageDrop(Formula):
         load_kind: _LoadKind,
         rulebook: str | Rulebook,
         length_m: _Given = 0.0,
-        *,
-        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Voltage drop of a final circuit against the rulebook's share of the nominal voltage."""
     @overload
@@ -661,7 +1045,6 @@ class _CheckVoltageDrop(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -679,9 +1062,16 @@ class _AdiabaticK(Formula):
     ) -> float:
         """k of a conductor: what it bears when a fault heats it from one temperature to another and no heat escapes."""
     @overload
-    def __call__(self, material: _Material, initial_c: float | Measured, final_c: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        material: _Material,
+        initial_c: float | Measured,
+        final_c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
         initial_c: float | _Array,
@@ -692,6 +1082,16 @@ class _AdiabaticK(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        initial_c: float | _Array | Measured | MeasuredArray,
+        final_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, material: _Material, initial_c: float | Measured, final_c: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -717,6 +1117,34 @@ class _AdiabaticK(Formula):
         initial_c: float | tuple[float, float],
         final_c: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        material: _Material,
+        initial_c: float | Measured | Distribution,
+        final_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        material: _Material,
+        initial_c: float | Measured | Distribution,
+        final_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _AdiabaticKFromConstants(Formula):
@@ -742,9 +1170,11 @@ class _AdiabaticKFromConstants(Formula):
         resistivity_20_ohm_mm: float | Measured,
         initial_c: float | Measured,
         final_c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         heat_capacity_j_per_k_mm3: float | _Array,
         beta_k: float | _Array,
@@ -757,6 +1187,18 @@ class _AdiabaticKFromConstants(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        heat_capacity_j_per_k_mm3: float | _Array | Measured | MeasuredArray,
+        beta_k: float | _Array | Measured | MeasuredArray,
+        resistivity_20_ohm_mm: float | _Array | Measured | MeasuredArray,
+        initial_c: float | _Array | Measured | MeasuredArray,
+        final_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         heat_capacity_j_per_k_mm3: float | Measured,
@@ -795,6 +1237,38 @@ class _AdiabaticKFromConstants(Formula):
         initial_c: float | tuple[float, float],
         final_c: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        heat_capacity_j_per_k_mm3: float | Measured | Distribution,
+        beta_k: float | Measured | Distribution,
+        resistivity_20_ohm_mm: float | Measured | Distribution,
+        initial_c: float | Measured | Distribution,
+        final_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        heat_capacity_j_per_k_mm3: float | Measured | Distribution,
+        beta_k: float | Measured | Distribution,
+        resistivity_20_ohm_mm: float | Measured | Distribution,
+        initial_c: float | Measured | Distribution,
+        final_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _AdiabaticArea(Formula):
@@ -811,9 +1285,16 @@ class _AdiabaticArea(Formula):
     ) -> float:
         """Least cross-section of a protective conductor for a fault current and its duration."""
     @overload
-    def __call__(self, current_a: float | Measured, time_s: float | Measured, k: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        current_a: float | Measured,
+        time_s: float | Measured,
+        k: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         current_a: float | _Array,
         time_s: float | _Array,
@@ -824,6 +1305,16 @@ class _AdiabaticArea(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        current_a: float | _Array | Measured | MeasuredArray,
+        time_s: float | _Array | Measured | MeasuredArray,
+        k: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, current_a: float | Measured, time_s: float | Measured, k: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -849,6 +1340,34 @@ class _AdiabaticArea(Formula):
         time_s: float | tuple[float, float],
         k: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        current_a: float | Measured | Distribution,
+        time_s: float | Measured | Distribution,
+        k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        current_a: float | Measured | Distribution,
+        time_s: float | Measured | Distribution,
+        k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _AdiabaticAreaFromLetThrough(Formula):
@@ -858,9 +1377,15 @@ class _AdiabaticAreaFromLetThrough(Formula):
     def __call__(self, let_through_a2s: float, k: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Least cross-section of a protective conductor for a let-through energy."""
     @overload
-    def __call__(self, let_through_a2s: float | Measured, k: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        let_through_a2s: float | Measured,
+        k: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         let_through_a2s: float | _Array,
         k: float | _Array,
@@ -870,6 +1395,15 @@ class _AdiabaticAreaFromLetThrough(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        let_through_a2s: float | _Array | Measured | MeasuredArray,
+        k: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, let_through_a2s: float | Measured, k: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -888,6 +1422,32 @@ class _AdiabaticAreaFromLetThrough(Formula):
         let_through_a2s: float | tuple[float, float],
         k: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        let_through_a2s: float | Measured | Distribution,
+        k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        let_through_a2s: float | Measured | Distribution,
+        k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _AdiabaticTime(Formula):
@@ -904,9 +1464,16 @@ class _AdiabaticTime(Formula):
     ) -> float:
         """Longest time for which a conductor bears a fault current."""
     @overload
-    def __call__(self, current_a: float | Measured, area_mm2: float | Measured, k: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        current_a: float | Measured,
+        area_mm2: float | Measured,
+        k: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         current_a: float | _Array,
         area_mm2: float | _Array,
@@ -917,6 +1484,16 @@ class _AdiabaticTime(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        current_a: float | _Array | Measured | MeasuredArray,
+        area_mm2: float | _Array | Measured | MeasuredArray,
+        k: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, current_a: float | Measured, area_mm2: float | Measured, k: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -942,6 +1519,34 @@ class _AdiabaticTime(Formula):
         area_mm2: float | tuple[float, float],
         k: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        current_a: float | Measured | Distribution,
+        area_mm2: float | Measured | Distribution,
+        k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        current_a: float | Measured | Distribution,
+        area_mm2: float | Measured | Distribution,
+        k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _AdiabaticFinalTemperature(Formula):
@@ -965,9 +1570,11 @@ class _AdiabaticFinalTemperature(Formula):
         area_mm2: float | Measured,
         material: _Material,
         initial_c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         let_through_a2s: float | _Array,
         area_mm2: float | _Array,
@@ -979,6 +1586,17 @@ class _AdiabaticFinalTemperature(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        let_through_a2s: float | _Array | Measured | MeasuredArray,
+        area_mm2: float | _Array | Measured | MeasuredArray,
+        material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        initial_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         let_through_a2s: float | Measured,
@@ -1013,6 +1631,36 @@ class _AdiabaticFinalTemperature(Formula):
         material: _Material,
         initial_c: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        let_through_a2s: float | Measured | Distribution,
+        area_mm2: float | Measured | Distribution,
+        material: _Material,
+        initial_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        let_through_a2s: float | Measured | Distribution,
+        area_mm2: float | Measured | Distribution,
+        material: _Material,
+        initial_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _AdiabaticWithstand(Formula):
@@ -1022,9 +1670,9 @@ class _AdiabaticWithstand(Formula):
     def __call__(self, area_mm2: float, k: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Energy that a conductor bears."""
     @overload
-    def __call__(self, area_mm2: float | Measured, k: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(self, area_mm2: float | Measured, k: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         area_mm2: float | _Array,
         k: float | _Array,
@@ -1034,6 +1682,15 @@ class _AdiabaticWithstand(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        area_mm2: float | _Array | Measured | MeasuredArray,
+        k: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, area_mm2: float | Measured, k: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1048,6 +1705,32 @@ class _AdiabaticWithstand(Formula):
         threads: int = 1,
     ) -> dict[str, npt.NDArray[np.float64]]: ...
     def bounds(self, area_mm2: float | tuple[float, float], k: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        area_mm2: float | Measured | Distribution,
+        k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        area_mm2: float | Measured | Distribution,
+        k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FaultEnergy(Formula):
@@ -1057,9 +1740,15 @@ class _FaultEnergy(Formula):
     def __call__(self, current_a: float, time_s: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Energy let through by a steady fault current until the device operates."""
     @overload
-    def __call__(self, current_a: float | Measured, time_s: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        current_a: float | Measured,
+        time_s: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         current_a: float | _Array,
         time_s: float | _Array,
@@ -1069,6 +1758,15 @@ class _FaultEnergy(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        current_a: float | _Array | Measured | MeasuredArray,
+        time_s: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, current_a: float | Measured, time_s: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1087,6 +1785,32 @@ class _FaultEnergy(Formula):
         current_a: float | tuple[float, float],
         time_s: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        current_a: float | Measured | Distribution,
+        time_s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        current_a: float | Measured | Distribution,
+        time_s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _EarthFaultLoopImpedance(Formula):
@@ -1102,9 +1826,15 @@ class _EarthFaultLoopImpedance(Formula):
     ) -> float:
         """Impedance of the earth fault loop from its part outside and the circuit's line and protective conductor."""
     @overload
-    def __call__(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        external_ohm: float | Measured,
+        r1_plus_r2_ohm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         external_ohm: float | _Array,
         r1_plus_r2_ohm: float | _Array,
@@ -1114,6 +1844,15 @@ class _EarthFaultLoopImpedance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        external_ohm: float | _Array | Measured | MeasuredArray,
+        r1_plus_r2_ohm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, external_ohm: float | Measured, r1_plus_r2_ohm: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1132,6 +1871,32 @@ class _EarthFaultLoopImpedance(Formula):
         external_ohm: float | tuple[float, float],
         r1_plus_r2_ohm: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        external_ohm: float | Measured | Distribution,
+        r1_plus_r2_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        external_ohm: float | Measured | Distribution,
+        r1_plus_r2_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _MaxEarthFaultLoopImpedance(Formula):
@@ -1153,9 +1918,11 @@ class _MaxEarthFaultLoopImpedance(Formula):
         voltage_v: float | Measured,
         minimum_voltage_factor: float | Measured,
         operating_current_a: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         voltage_v: float | _Array,
         minimum_voltage_factor: float | _Array,
@@ -1166,6 +1933,16 @@ class _MaxEarthFaultLoopImpedance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        voltage_v: float | _Array | Measured | MeasuredArray,
+        minimum_voltage_factor: float | _Array | Measured | MeasuredArray,
+        operating_current_a: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         voltage_v: float | Measured,
@@ -1196,6 +1973,34 @@ class _MaxEarthFaultLoopImpedance(Formula):
         minimum_voltage_factor: float | tuple[float, float],
         operating_current_a: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        voltage_v: float | Measured | Distribution,
+        minimum_voltage_factor: float | Measured | Distribution,
+        operating_current_a: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        voltage_v: float | Measured | Distribution,
+        minimum_voltage_factor: float | Measured | Distribution,
+        operating_current_a: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _WarmLoopImpedance(Formula):
@@ -1217,9 +2022,11 @@ class _WarmLoopImpedance(Formula):
         cold_loop_impedance_ohm: float | Measured,
         external_ohm: float | Measured,
         temperature_factor: float | Measured = 1.2,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         cold_loop_impedance_ohm: float | _Array,
         external_ohm: float | _Array,
@@ -1230,6 +2037,16 @@ class _WarmLoopImpedance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        cold_loop_impedance_ohm: float | _Array | Measured | MeasuredArray,
+        external_ohm: float | _Array | Measured | MeasuredArray,
+        temperature_factor: float | _Array | Measured | MeasuredArray = 1.2,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         cold_loop_impedance_ohm: float | Measured,
@@ -1260,6 +2077,34 @@ class _WarmLoopImpedance(Formula):
         external_ohm: float | tuple[float, float],
         temperature_factor: float | tuple[float, float] = 1.2,
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        cold_loop_impedance_ohm: float | Measured | Distribution,
+        external_ohm: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.2,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        cold_loop_impedance_ohm: float | Measured | Distribution,
+        external_ohm: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.2,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _ProspectiveFaultCurrent(Formula):
@@ -1269,9 +2114,15 @@ class _ProspectiveFaultCurrent(Formula):
     def __call__(self, voltage_v: float, impedance_ohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Fault current that a voltage drives through the impedance of the loop."""
     @overload
-    def __call__(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        voltage_v: float | Measured,
+        impedance_ohm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         voltage_v: float | _Array,
         impedance_ohm: float | _Array,
@@ -1281,6 +2132,15 @@ class _ProspectiveFaultCurrent(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        voltage_v: float | _Array | Measured | MeasuredArray,
+        impedance_ohm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, voltage_v: float | Measured, impedance_ohm: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -1299,21 +2159,39 @@ class _ProspectiveFaultCurrent(Formula):
         voltage_v: float | tuple[float, float],
         impedance_ohm: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        voltage_v: float | Measured | Distribution,
+        impedance_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        voltage_v: float | Measured | Distribution,
+        impedance_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _CheckAdiabatic(Formula):
     """Energy let through in a fault against what the conductor bears."""
 
     @overload
-    def __call__(  # type: ignore
-        self,
-        area_mm2: _Given,
-        k: _Given,
-        let_through_a2s: _Given,
-        rulebook: str | Rulebook,
-        *,
-        rule: str | DecisionRule | None = None,
-    ) -> Verdict:
+    def __call__(self, area_mm2: _Given, k: _Given, let_through_a2s: _Given, rulebook: str | Rulebook) -> Verdict:  # type: ignore
         """Energy let through in a fault against what the conductor bears."""
     @overload
     def __call__(
@@ -1325,7 +2203,6 @@ class _CheckAdiabatic(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1339,8 +2216,6 @@ class _CheckLoopImpedance(Formula):
         voltage_v: _Given,
         operating_current_a: _Given,
         rulebook: str | Rulebook,
-        *,
-        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Earth fault loop impedance against the highest at which the device disconnects in time."""
     @overload
@@ -1353,7 +2228,6 @@ class _CheckLoopImpedance(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1361,14 +2235,7 @@ class _CheckInsulation(Formula):
     """Insulation resistance against the rulebook's least value."""
 
     @overload
-    def __call__(  # type: ignore
-        self,
-        resistance_mohm: _Given,
-        circuit_kind: _CircuitKind,
-        rulebook: str | Rulebook,
-        *,
-        rule: str | DecisionRule | None = None,
-    ) -> Verdict:
+    def __call__(self, resistance_mohm: _Given, circuit_kind: _CircuitKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
         """Insulation resistance against the rulebook's least value."""
     @overload
     def __call__(
@@ -1379,7 +2246,6 @@ class _CheckInsulation(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1387,14 +2253,7 @@ class _CheckRcdTrip(Formula):
     """Tripping time of a residual current device at its rated residual current against the rulebook's limit."""
 
     @overload
-    def __call__(  # type: ignore
-        self,
-        time_ms: _Given,
-        rcd_kind: _RcdKind,
-        rulebook: str | Rulebook,
-        *,
-        rule: str | DecisionRule | None = None,
-    ) -> Verdict:
+    def __call__(self, time_ms: _Given, rcd_kind: _RcdKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
         """Tripping time of a residual current device at its rated residual current against the rulebook's limit."""
     @overload
     def __call__(
@@ -1405,7 +2264,6 @@ class _CheckRcdTrip(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 voltage_drop: Final[_VoltageDrop]

@@ -8,7 +8,8 @@ from typing import Final, final, Literal, overload
 import numpy as np
 import numpy.typing as npt
 
-from ._core import DecisionRule, Formula, Measured, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
+from ._measured import MeasuredArray
 from ._rows import Verdicts
 from ._slow import Worked
 
@@ -20,9 +21,15 @@ class _ElementResistance(Formula):
     def __call__(self, power_w: float, voltage_v: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Resistance of a heating element from its power and voltage."""
     @overload
-    def __call__(self, power_w: float | Measured, voltage_v: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         power_w: float | _Array,
         voltage_v: float | _Array,
@@ -32,6 +39,15 @@ class _ElementResistance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array | Measured | MeasuredArray,
+        voltage_v: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, power_w: float | Measured, voltage_v: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -50,6 +66,32 @@ class _ElementResistance(Formula):
         power_w: float | tuple[float, float],
         voltage_v: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        power_w: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        power_w: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _ElementPower(Formula):
@@ -59,9 +101,15 @@ class _ElementPower(Formula):
     def __call__(self, resistance_ohm: float, voltage_v: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Power of a heating element from its resistance and voltage."""
     @overload
-    def __call__(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        resistance_ohm: float | Measured,
+        voltage_v: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_ohm: float | _Array,
         voltage_v: float | _Array,
@@ -71,6 +119,15 @@ class _ElementPower(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array | Measured | MeasuredArray,
+        voltage_v: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, resistance_ohm: float | Measured, voltage_v: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -89,6 +146,32 @@ class _ElementPower(Formula):
         resistance_ohm: float | tuple[float, float],
         voltage_v: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _ElementCurrent(Formula):
@@ -98,9 +181,15 @@ class _ElementCurrent(Formula):
     def __call__(self, power_w: float, voltage_v: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Current of a heating element from its power and voltage."""
     @overload
-    def __call__(self, power_w: float | Measured, voltage_v: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        power_w: float | Measured,
+        voltage_v: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         power_w: float | _Array,
         voltage_v: float | _Array,
@@ -110,6 +199,15 @@ class _ElementCurrent(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array | Measured | MeasuredArray,
+        voltage_v: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, power_w: float | Measured, voltage_v: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -128,6 +226,32 @@ class _ElementCurrent(Formula):
         power_w: float | tuple[float, float],
         voltage_v: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        power_w: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        power_w: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _PowerAtVoltage(Formula):
@@ -149,9 +273,11 @@ class _PowerAtVoltage(Formula):
         rated_power_w: float | Measured,
         rated_voltage_v: float | Measured,
         voltage_v: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         rated_power_w: float | _Array,
         rated_voltage_v: float | _Array,
@@ -162,6 +288,16 @@ class _PowerAtVoltage(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        rated_power_w: float | _Array | Measured | MeasuredArray,
+        rated_voltage_v: float | _Array | Measured | MeasuredArray,
+        voltage_v: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         rated_power_w: float | Measured,
@@ -192,6 +328,34 @@ class _PowerAtVoltage(Formula):
         rated_voltage_v: float | tuple[float, float],
         voltage_v: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        rated_power_w: float | Measured | Distribution,
+        rated_voltage_v: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        rated_power_w: float | Measured | Distribution,
+        rated_voltage_v: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _ParallelElementResistance(Formula):
@@ -213,9 +377,11 @@ class _ParallelElementResistance(Formula):
         power_w: float | Measured,
         voltage_v: float | Measured,
         mats_count: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         power_w: float | _Array,
         voltage_v: float | _Array,
@@ -226,6 +392,16 @@ class _ParallelElementResistance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array | Measured | MeasuredArray,
+        voltage_v: float | _Array | Measured | MeasuredArray,
+        mats_count: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         power_w: float | Measured,
@@ -256,6 +432,34 @@ class _ParallelElementResistance(Formula):
         voltage_v: float | tuple[float, float],
         mats_count: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        power_w: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        mats_count: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        power_w: float | Measured | Distribution,
+        voltage_v: float | Measured | Distribution,
+        mats_count: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _PowerDensity(Formula):
@@ -265,9 +469,15 @@ class _PowerDensity(Formula):
     def __call__(self, power_w: float, area_m2: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Heating power to each square metre."""
     @overload
-    def __call__(self, power_w: float | Measured, area_m2: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        power_w: float | Measured,
+        area_m2: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         power_w: float | _Array,
         area_m2: float | _Array,
@@ -277,6 +487,15 @@ class _PowerDensity(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array | Measured | MeasuredArray,
+        area_m2: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, power_w: float | Measured, area_m2: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -295,6 +514,32 @@ class _PowerDensity(Formula):
         power_w: float | tuple[float, float],
         area_m2: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        power_w: float | Measured | Distribution,
+        area_m2: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        power_w: float | Measured | Distribution,
+        area_m2: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FloorHeatFlux(Formula):
@@ -304,9 +549,15 @@ class _FloorHeatFlux(Formula):
     def __call__(self, surface_c: float, room_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Heat given off upwards by a heated floor, convection and radiation together."""
     @overload
-    def __call__(self, surface_c: float | Measured, room_c: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        surface_c: float | Measured,
+        room_c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         surface_c: float | _Array,
         room_c: float | _Array,
@@ -316,6 +567,15 @@ class _FloorHeatFlux(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        surface_c: float | _Array | Measured | MeasuredArray,
+        room_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, surface_c: float | Measured, room_c: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -334,6 +594,32 @@ class _FloorHeatFlux(Formula):
         surface_c: float | tuple[float, float],
         room_c: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        surface_c: float | Measured | Distribution,
+        room_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        surface_c: float | Measured | Distribution,
+        room_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _FloorSurfaceTemperature(Formula):
@@ -343,9 +629,15 @@ class _FloorSurfaceTemperature(Formula):
     def __call__(self, flux_w_per_m2: float, room_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Mean surface temperature at which a heated floor gives off a flux."""
     @overload
-    def __call__(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        flux_w_per_m2: float | Measured,
+        room_c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         flux_w_per_m2: float | _Array,
         room_c: float | _Array,
@@ -355,6 +647,15 @@ class _FloorSurfaceTemperature(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        flux_w_per_m2: float | _Array | Measured | MeasuredArray,
+        room_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, flux_w_per_m2: float | Measured, room_c: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -373,6 +674,32 @@ class _FloorSurfaceTemperature(Formula):
         flux_w_per_m2: float | tuple[float, float],
         room_c: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        flux_w_per_m2: float | Measured | Distribution,
+        room_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        flux_w_per_m2: float | Measured | Distribution,
+        room_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _CheckElementResistance(Formula):
@@ -387,8 +714,6 @@ class _CheckElementResistance(Formula):
         rulebook: str | Rulebook,
         mats_count: _Given = 1.0,
         cold_tail_ohm: _Given = 0.0,
-        *,
-        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of heating mats or an element as read, less the cold tail, against the band about the rated resistance."""
     @overload
@@ -403,7 +728,6 @@ class _CheckElementResistance(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 element_resistance: Final[_ElementResistance]

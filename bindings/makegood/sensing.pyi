@@ -8,7 +8,8 @@ from typing import Any, Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import DecisionRule, Formula, Measured, Reading, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import Distribution, Formula, Measured, MonteCarlo, Propagated, Reading, Rulebook, Verdict, _Array, _Given, _Rows
+from ._measured import MeasuredArray
 from ._rows import Verdicts
 from ._slow import Result, Worked
 
@@ -36,9 +37,11 @@ class _NtcResistance(Formula):
         reference_ohm: float | Measured,
         reference_c: float | Measured,
         beta_k: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         reference_ohm: float | _Array,
@@ -50,6 +53,17 @@ class _NtcResistance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        reference_ohm: float | _Array | Measured | MeasuredArray,
+        reference_c: float | _Array | Measured | MeasuredArray,
+        beta_k: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         temperature_c: float | Measured,
@@ -84,6 +98,36 @@ class _NtcResistance(Formula):
         reference_c: float | tuple[float, float],
         beta_k: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        reference_ohm: float | Measured | Distribution,
+        reference_c: float | Measured | Distribution,
+        beta_k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        reference_ohm: float | Measured | Distribution,
+        reference_c: float | Measured | Distribution,
+        beta_k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _NtcTemperature(Formula):
@@ -107,9 +151,11 @@ class _NtcTemperature(Formula):
         reference_ohm: float | Measured,
         reference_c: float | Measured,
         beta_k: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_ohm: float | _Array,
         reference_ohm: float | _Array,
@@ -121,6 +167,17 @@ class _NtcTemperature(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array | Measured | MeasuredArray,
+        reference_ohm: float | _Array | Measured | MeasuredArray,
+        reference_c: float | _Array | Measured | MeasuredArray,
+        beta_k: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         resistance_ohm: float | Measured,
@@ -155,6 +212,36 @@ class _NtcTemperature(Formula):
         reference_c: float | tuple[float, float],
         beta_k: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        reference_ohm: float | Measured | Distribution,
+        reference_c: float | Measured | Distribution,
+        beta_k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        reference_ohm: float | Measured | Distribution,
+        reference_c: float | Measured | Distribution,
+        beta_k: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _BetaFromTwoPoints(Formula):
@@ -178,9 +265,11 @@ class _BetaFromTwoPoints(Formula):
         resistance_1_ohm: float | Measured,
         temperature_2_c: float | Measured,
         resistance_2_ohm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_1_c: float | _Array,
         resistance_1_ohm: float | _Array,
@@ -192,6 +281,17 @@ class _BetaFromTwoPoints(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_1_c: float | _Array | Measured | MeasuredArray,
+        resistance_1_ohm: float | _Array | Measured | MeasuredArray,
+        temperature_2_c: float | _Array | Measured | MeasuredArray,
+        resistance_2_ohm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         temperature_1_c: float | Measured,
@@ -226,6 +326,36 @@ class _BetaFromTwoPoints(Formula):
         temperature_2_c: float | tuple[float, float],
         resistance_2_ohm: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_1_c: float | Measured | Distribution,
+        resistance_1_ohm: float | Measured | Distribution,
+        temperature_2_c: float | Measured | Distribution,
+        resistance_2_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_1_c: float | Measured | Distribution,
+        resistance_1_ohm: float | Measured | Distribution,
+        temperature_2_c: float | Measured | Distribution,
+        resistance_2_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _SteinhartHartTemperature(Formula):
@@ -249,9 +379,11 @@ class _SteinhartHartTemperature(Formula):
         a: float | Measured,
         b: float | Measured,
         c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_ohm: float | _Array,
         a: float | _Array,
@@ -263,6 +395,17 @@ class _SteinhartHartTemperature(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array | Measured | MeasuredArray,
+        a: float | _Array | Measured | MeasuredArray,
+        b: float | _Array | Measured | MeasuredArray,
+        c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         resistance_ohm: float | Measured,
@@ -297,6 +440,36 @@ class _SteinhartHartTemperature(Formula):
         b: float | tuple[float, float],
         c: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        a: float | Measured | Distribution,
+        b: float | Measured | Distribution,
+        c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        a: float | Measured | Distribution,
+        b: float | Measured | Distribution,
+        c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _SteinhartHartResistance(Formula):
@@ -320,9 +493,11 @@ class _SteinhartHartResistance(Formula):
         a: float | Measured,
         b: float | Measured,
         c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         a: float | _Array,
@@ -334,6 +509,17 @@ class _SteinhartHartResistance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        a: float | _Array | Measured | MeasuredArray,
+        b: float | _Array | Measured | MeasuredArray,
+        c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         temperature_c: float | Measured,
@@ -368,6 +554,36 @@ class _SteinhartHartResistance(Formula):
         b: float | tuple[float, float],
         c: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        a: float | Measured | Distribution,
+        b: float | Measured | Distribution,
+        c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        a: float | Measured | Distribution,
+        b: float | Measured | Distribution,
+        c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _RtdResistance(Formula):
@@ -377,9 +593,15 @@ class _RtdResistance(Formula):
     def __call__(self, temperature_c: float, r0_ohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Resistance of a platinum sensor at a temperature (IEC 60751)."""
     @overload
-    def __call__(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        r0_ohm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         r0_ohm: float | _Array,
@@ -389,6 +611,15 @@ class _RtdResistance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        r0_ohm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, temperature_c: float | Measured, r0_ohm: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -407,6 +638,32 @@ class _RtdResistance(Formula):
         temperature_c: float | tuple[float, float],
         r0_ohm: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        r0_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        r0_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _RtdTemperature(Formula):
@@ -416,9 +673,15 @@ class _RtdTemperature(Formula):
     def __call__(self, resistance_ohm: float, r0_ohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
         """Temperature of a platinum sensor from its resistance (IEC 60751, exact root also below 0 °C)."""
     @overload
-    def __call__(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        resistance_ohm: float | Measured,
+        r0_ohm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_ohm: float | _Array,
         r0_ohm: float | _Array,
@@ -428,6 +691,15 @@ class _RtdTemperature(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array | Measured | MeasuredArray,
+        r0_ohm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, resistance_ohm: float | Measured, r0_ohm: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -446,6 +718,32 @@ class _RtdTemperature(Formula):
         resistance_ohm: float | tuple[float, float],
         r0_ohm: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        r0_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        r0_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _RtdTolerance(Formula):
@@ -461,9 +759,15 @@ class _RtdTolerance(Formula):
     ) -> float:
         """Permitted deviation of a platinum sensor of a tolerance class, plus or minus."""
     @overload
-    def __call__(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> Measured: ...  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        tolerance_class: _ToleranceClass,
+        temperature_c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         tolerance_class: _ToleranceClass | Sequence[_ToleranceClass] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
         temperature_c: float | _Array,
@@ -473,6 +777,15 @@ class _RtdTolerance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        tolerance_class: _ToleranceClass | Sequence[_ToleranceClass] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(self, tolerance_class: _ToleranceClass, temperature_c: float | Measured) -> Worked: ...
     def equation(self, latex: bool = False) -> str: ...
     @overload
@@ -491,6 +804,32 @@ class _RtdTolerance(Formula):
         tolerance_class: _ToleranceClass,
         temperature_c: float | tuple[float, float],
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        tolerance_class: _ToleranceClass,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        tolerance_class: _ToleranceClass,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _SiliconPtcResistance(Formula):
@@ -514,9 +853,11 @@ class _SiliconPtcResistance(Formula):
         reference_ohm: float | Measured,
         a_per_k: float | Measured = 0.00788,
         b_per_k2: float | Measured = 1.937e-05,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         temperature_c: float | _Array,
         reference_ohm: float | _Array,
@@ -528,6 +869,17 @@ class _SiliconPtcResistance(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        reference_ohm: float | _Array | Measured | MeasuredArray,
+        a_per_k: float | _Array | Measured | MeasuredArray = 0.00788,
+        b_per_k2: float | _Array | Measured | MeasuredArray = 1.937e-05,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         temperature_c: float | Measured,
@@ -562,6 +914,36 @@ class _SiliconPtcResistance(Formula):
         a_per_k: float | tuple[float, float] = 0.00788,
         b_per_k2: float | tuple[float, float] = 1.937e-05,
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        reference_ohm: float | Measured | Distribution,
+        a_per_k: float | Measured | Distribution = 0.00788,
+        b_per_k2: float | Measured | Distribution = 1.937e-05,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        reference_ohm: float | Measured | Distribution,
+        a_per_k: float | Measured | Distribution = 0.00788,
+        b_per_k2: float | Measured | Distribution = 1.937e-05,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _SiliconPtcTemperature(Formula):
@@ -585,9 +967,11 @@ class _SiliconPtcTemperature(Formula):
         reference_ohm: float | Measured,
         a_per_k: float | Measured = 0.00788,
         b_per_k2: float | Measured = 1.937e-05,
+        *,
+        order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         resistance_ohm: float | _Array,
         reference_ohm: float | _Array,
@@ -599,6 +983,17 @@ class _SiliconPtcTemperature(Formula):
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
     ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_ohm: float | _Array | Measured | MeasuredArray,
+        reference_ohm: float | _Array | Measured | MeasuredArray,
+        a_per_k: float | _Array | Measured | MeasuredArray = 0.00788,
+        b_per_k2: float | _Array | Measured | MeasuredArray = 1.937e-05,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
     def worked(
         self,
         resistance_ohm: float | Measured,
@@ -633,6 +1028,36 @@ class _SiliconPtcTemperature(Formula):
         a_per_k: float | tuple[float, float] = 0.00788,
         b_per_k2: float | tuple[float, float] = 1.937e-05,
     ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        reference_ohm: float | Measured | Distribution,
+        a_per_k: float | Measured | Distribution = 0.00788,
+        b_per_k2: float | Measured | Distribution = 1.937e-05,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_ohm: float | Measured | Distribution,
+        reference_ohm: float | Measured | Distribution,
+        a_per_k: float | Measured | Distribution = 0.00788,
+        b_per_k2: float | Measured | Distribution = 1.937e-05,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _CheckNtcSensor(Formula):
@@ -649,8 +1074,6 @@ class _CheckNtcSensor(Formula):
         rulebook: str | Rulebook | None = None,
         resistance_tolerance_percent: _Given = 5.0,
         temperature_tolerance_k: _Given = 2.0,
-        *,
-        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of an NTC sensor against its beta curve at the temperature it should have."""
     @overload
@@ -667,7 +1090,6 @@ class _CheckNtcSensor(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -685,8 +1107,6 @@ class _CheckSteinhartHartSensor(Formula):
         rulebook: str | Rulebook | None = None,
         resistance_tolerance_percent: _Given = 5.0,
         temperature_tolerance_k: _Given = 2.0,
-        *,
-        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of a thermistor against its Steinhart-Hart curve at the temperature it should have."""
     @overload
@@ -703,7 +1123,6 @@ class _CheckSteinhartHartSensor(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -719,8 +1138,6 @@ class _CheckRtdSensor(Formula):
         rulebook: str | Rulebook | None = None,
         resistance_tolerance_percent: _Given = 0.5,
         temperature_tolerance_k: _Given = 2.0,
-        *,
-        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of a platinum sensor against its curve at the temperature it should have."""
     @overload
@@ -735,7 +1152,6 @@ class _CheckRtdSensor(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -753,8 +1169,6 @@ class _CheckSiliconPtcSensor(Formula):
         b_per_k2: _Given = 1.937e-05,
         resistance_tolerance_percent: _Given = 2.0,
         temperature_tolerance_k: _Given = 2.0,
-        *,
-        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of a silicon sensor against its rising curve at the temperature it should have."""
     @overload
@@ -771,7 +1185,6 @@ class _CheckSiliconPtcSensor(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
-        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -790,7 +1203,6 @@ class _CheckSensor(Formula):
         resistance_ohm: float | Measured | Reading | dict[str, Any] | None,
         temperature_c: float | Measured | Reading | dict[str, Any] | None,
         curve: dict[str, Any],
-        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of a sensor against its curve at the temperature it should have, for every kind of curve."""
 

@@ -397,8 +397,11 @@ TEST_CASE("Monte Carlo: the front door tells a straight formula from a curved on
   CHECK(loss.value() == doctest::Approx(5e-5).epsilon(0.02));
   CHECK(loss.first_order.standard_uncertainty() == 0.0);
   CHECK_FALSE(propagate(logarithm, {distribution::rectangular(0.1, 1.1)}).validated);
-  const auto far = propagate(comparison_loss, {measured(0.5, 0.005, "a"), measured(0.0, 0.005, "b")});
+  monte_carlo_options one_digit;
+  one_digit.digits = 1;
+  const auto far = propagate(comparison_loss, {measured(0.5, 0.005, "a"), measured(0.0, 0.005, "b")}, one_digit);
   CHECK(far.monte_carlo.converged);
+  CHECK(far.validated);
   // few degrees of freedom: Student's interval against drawn Student's numbers
   const auto few = propagate(sum_of_two, {measured(1.0, 0.1, "a", 5.0), 0.0});
   CHECK_MESSAGE(few.validated, few.word);
