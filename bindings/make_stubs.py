@@ -20,7 +20,7 @@ from typing import Any
 
 ROOT = pathlib.Path(__file__).resolve().parents[1]
 FOLDER = ROOT / "bindings" / "makegood"
-SUBJECTS = ("electrical", "sensing", "heating", "air")
+SUBJECTS = ("electrical", "sensing", "heating", "air", "decision")
 WIDTH = 120
 HEAD = "# SPDX-License-Identifier: MIT\n# Written by bindings/make_stubs.py from the built module: do not edit.\n"
 
@@ -382,6 +382,9 @@ MODEL_ARGUMENTS = {
     "reading": "float | Measured | Reading | dict[str, Any] | None",
     "rulebook": "str | Rulebook",
     "number": "float",
+    "numbers": "Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]]",
+    "table": "Sequence[Sequence[float]] | npt.NDArray[np.floating[Any]]",
+    "names": "Sequence[Sequence[str]]",
     "object": "dict[str, Any]",
     "text": "str",
 }

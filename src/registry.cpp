@@ -69,6 +69,7 @@ std::span<const entry> catalogue() {
     subjects::sensing(a);
     subjects::heating(a);
     subjects::air(a);
+    subjects::decision(a);
     for (auto& e : a) use_batches(e, table_in_use());
     return a;
   }();

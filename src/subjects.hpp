@@ -11,6 +11,7 @@ void electrical(std::vector<entry>& all);
 void sensing(std::vector<entry>& all);
 void heating(std::vector<entry>& all);
 void air(std::vector<entry>& all);
+void decision(std::vector<entry>& all);
 
 /// Reads the fields of a document for a model; every message names the model and the field.
 class fields {

@@ -27,7 +27,7 @@ from ._core import (
     rulebooks,
     visit_schema,
 )
-from . import air, electrical, heating, sensing
+from . import air, decision, electrical, heating, sensing
 
 
 def _found(*parts: str) -> str:
@@ -80,6 +80,6 @@ def __getattr__(name):
 
 __all__ = [
     "Accuracy", "Assessment", "ConvergenceError", "DocumentError", "Error", "Finding", "Measured", "RangeError", "Reading",
-    "Readings", "RelationError", "RuleError", "Rulebook", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "electrical",
+    "Readings", "RelationError", "RuleError", "Rulebook", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "decision", "electrical",
     "get_cmake_dir", "get_include", "heating", "load_visit", "read_visit", "report", "rulebooks", "sensing", "visit_schema",
 ]  # fmt: skip

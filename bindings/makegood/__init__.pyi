@@ -4,6 +4,7 @@ import os
 from typing import Any, Literal
 
 from . import air as air
+from . import decision as decision
 from . import electrical as electrical
 from . import heating as heating
 from . import sensing as sensing
@@ -68,6 +69,7 @@ __all__ = [
     "air",
     "assess",
     "catalogue",
+    "decision",
     "electrical",
     "get_cmake_dir",
     "get_include",
