@@ -12,5 +12,6 @@ PYBIND11_MODULE(_core, m) {
   makegood::python::add_verdict(m);
   makegood::python::add_rows(m);
   makegood::python::add_job(m);
+  makegood::python::add_inference(m);
   makegood::python::add_doors(m);
 }

@@ -81,6 +81,7 @@ std::span<const entry> catalogue() {
     subjects::heating(a);
     subjects::air(a);
     subjects::decision(a);
+    subjects::diagnosis(a);
     for (auto& e : a) use_batches(e, table_in_use());
     return a;
   }();

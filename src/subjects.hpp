@@ -12,6 +12,7 @@ void sensing(std::vector<entry>& all);
 void heating(std::vector<entry>& all);
 void air(std::vector<entry>& all);
 void decision(std::vector<entry>& all);
+void diagnosis(std::vector<entry>& all);  // the rest of the subject decision: states, tests, scores
 
 /// Reads the fields of a document for a model; every message names the model and the field.
 class fields {

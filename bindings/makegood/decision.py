@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Conformity: probabilities, guard bands, risks of consumer and producer, what an instrument's statement is worth."""
+"""Conformity: probabilities, guard bands, risks of consumer and producer, what an instrument's statement is worth; states, tests and scores."""
 
 from . import _core
 

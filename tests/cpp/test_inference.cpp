@@ -477,7 +477,9 @@ family sensors() {
 }
 void calibrate(family f, std::uint64_t seed, int cases) {
   for (auto& t : f.tests) t.outcomes_share = 0.1;
-  explanations e(f.tests, f.list, with(f.none_prior));
+  auto options = with(f.none_prior);
+  options.points = 512;  // for the time that it takes; ranks would show it if they were too few
+  explanations e(f.tests, f.list, options);
   std::mt19937_64 random(seed);
   std::uniform_real_distribution<> u;
   std::vector<double> of_h(20, 0.0);
@@ -529,7 +531,9 @@ TEST_CASE("inference: calibrated on sensors with a shared gain and over-range re
 TEST_CASE("inference: an unlisted fault raises none of these, or the alarm") {
   // sensors at 0.3 to 0.7 of the curve, which no listed hypothesis makes; and listed ones, where the alarm must stay rare
   const auto f = sensors();
-  explanations e(f.tests, f.list, with(f.none_prior));
+  auto options = with(f.none_prior);
+  options.draws = 200;
+  explanations e(f.tests, f.list, options);
   std::mt19937_64 random(5);
   std::uniform_real_distribution<> u;
   int separable = 0, raised = 0, listed = 0, false_alarms = 0;
@@ -549,7 +553,7 @@ TEST_CASE("inference: an unlisted fault raises none of these, or the alarm") {
     ++separable;
     raised += t.rows[e.none_of_these()].posterior > 0.5 || e.conflict().conflict;
   }
-  for (int c = 0; c < 60; ++c) {
+  for (int c = 0; c < 30; ++c) {
     const auto theta = f.draw(0, random);
     std::vector<double> truth;
     for (const auto& [id, p] : f.list[0].predictions) truth.push_back(p.value(theta.data(), 3));
@@ -562,7 +566,7 @@ TEST_CASE("inference: an unlisted fault raises none of these, or the alarm") {
   MESSAGE("raised ", raised, " of ", separable, " that are separable at 3 u; ", false_alarms, " of ", listed, " with a listed cause");
   CHECK(separable >= 50);
   CHECK(raised >= 0.8 * separable);
-  CHECK(false_alarms <= 4);  // 1 % stated: more than 4 of 60 has a probability below 1e-3
+  CHECK(false_alarms <= 3);  // 1 % stated: more than 3 of 30 has a probability below 1e-3
 }
 
 TEST_CASE("inference: the scores against their published values and against enumeration") {

@@ -25,12 +25,17 @@ TEST_CASE("published values come out") {
       continue;
     }
     if (const auto& field = r.at("field"); !field.empty()) {
-      const auto* o = got.as<document::object>();
-      REQUIRE(o);
-      const auto* f = o->find(field);
-      REQUIRE_MESSAGE(f != nullptr, field);
-      const document::value inside = *f;  // f lies inside got
-      got = inside;
+      for (std::size_t from = 0; from < field.size();) {  // "posterior.0": a field, or the place in a list
+        const std::size_t to = std::min(field.find('.', from), field.size());
+        const std::string part = field.substr(from, to - from);
+        const auto* o = got.as<document::object>();
+        const auto* a = got.as<document::array>();
+        const auto* f = o ? o->find(part) : a && std::stoul(part) < a->size() ? &(*a)[std::stoul(part)] : nullptr;
+        REQUIRE_MESSAGE(f != nullptr, field);
+        const document::value inside = *f;  // f lies inside got
+        got = inside;
+        from = to + 1;
+      }
     }
     if (const auto* text = got.as<std::string>()) {
       CHECK(*text == r.at("expected"));

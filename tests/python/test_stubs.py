@@ -15,6 +15,7 @@ import sys
 
 import pytest
 
+import ledger
 import makegood
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
@@ -29,7 +30,7 @@ import numpy as np
 import numpy.typing as npt
 
 import makegood
-from makegood import Measured, Reading, Verdict, air, electrical, heating, sensing
+from makegood import Measured, Reading, Verdict, air, decision, electrical, heating, sensing
 
 drop: float = electrical.voltage_drop(44, 16.0, length_m=22)
 doubtful: Measured = electrical.voltage_drop(44, Measured(16, 0.2, "clamp"), 22)
@@ -56,6 +57,8 @@ limit: float | None = verdict.limit
 if verdict.outcome == "pass":
     print(verdict.worked()[0]["symbol"], verdict.to_dict())
 fit = sensing.fit_steinhart_hart([(0, 32554), (25, 10000), (50, 3605)])
+bits: float = decision.entropy([0.5, 0.25, 0.25]).bits
+evpi: float = decision.value_of_information(np.array([0.3, 0.7]), [[5, 5], [50, 0]]).evpi
 print(fit.a, fit.to_dict())
 steps: list[dict[str, Any]] = heating.element_power.worked(100, voltage_v=230).steps
 slopes: dict[str, float] = heating.element_power.sensitivities(100, 230)
@@ -181,7 +184,9 @@ def test_models_return_what_their_stubs_say(written):
         "decision.operating_uncertainty": (0.05, [0.02, 0.03, 0.01]),
         "decision.operating_limit": (2,),
         "decision.proving_reading": (1.37, "<=", {"percent": 3}),
+        "decision.reliability": ([0, 1, 1], [0.2, 0.7, 0.9]),
     }
+    calls = {r["function"]: tuple(r["inputs"].values()) for r in ledger.rows() if r["function"].startswith("decision.")} | calls
     assert set(calls) == {d["name"] for d in makegood.catalogue() if d["kind"] == "model"}
     for full_name, arguments in calls.items():
         subject, name = full_name.split(".")

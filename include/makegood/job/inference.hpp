@@ -378,7 +378,7 @@ struct inference_options {
   double none_prior = 0.05;           ///< of "none of these", from 0.02
   unsigned points = 4096;             ///< of the quasi-random sum: 512, 2048 or 4096
   enum class rule : unsigned char { automatic, first_order, quasi_random } how = rule::automatic;
-  double bend = 0.05;                 ///< first order holds while no parameter bends a prediction, at ±√3 scales, by more than this many standard deviations
+  double bend = 0.01;                 ///< first order holds while no parameter bends a prediction, at ±√3 scales, by more than this many standard deviations
   double share_of_uniform = 0.25;     ///< and no bounded parameter makes more than this part of a prediction's variance
   std::uint64_t seed = 1;             ///< of the simulated readings of the conflict alarm
   unsigned draws = 400;
