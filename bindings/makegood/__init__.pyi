@@ -4,6 +4,7 @@ import os
 from typing import Any, Literal
 
 from . import air as air
+from . import decision as decision
 from . import distribution as distribution
 from . import electrical as electrical
 from . import heating as heating
@@ -12,10 +13,12 @@ from ._core import (
     Accuracy as Accuracy,
     Assessment as Assessment,
     ConvergenceError as ConvergenceError,
+    DecisionRule as DecisionRule,
     Distribution as Distribution,
     DocumentError as DocumentError,
     Error as Error,
     Finding as Finding,
+    Instrument as Instrument,
     Measured as Measured,
     MonteCarlo as MonteCarlo,
     Propagated as Propagated,
@@ -31,8 +34,10 @@ from ._core import (
     correlation as correlation,
     covariance as covariance,
     coverage_factor as coverage_factor,
+    decision_rules as decision_rules,
     measured_together as measured_together,
     measured_with_covariance as measured_with_covariance,
+    operating_limits as operating_limits,
     read_visit as read_visit,
     rulebooks as rulebooks,
     visit_schema as visit_schema,
@@ -63,10 +68,12 @@ __all__ = [
     "Assessment",
     "ConvergenceError",
     "CurvatureWarning",
+    "DecisionRule",
     "Distribution",
     "DocumentError",
     "Error",
     "Finding",
+    "Instrument",
     "Measured",
     "MeasuredArray",
     "MonteCarlo",
@@ -87,6 +94,8 @@ __all__ = [
     "correlation",
     "covariance",
     "coverage_factor",
+    "decision",
+    "decision_rules",
     "distribution",
     "electrical",
     "get_cmake_dir",
@@ -95,6 +104,7 @@ __all__ = [
     "load_visit",
     "measured_together",
     "measured_with_covariance",
+    "operating_limits",
     "read_visit",
     "report",
     "rulebooks",

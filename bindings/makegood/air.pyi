@@ -8,7 +8,7 @@ from typing import Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
 from ._measured import MeasuredArray
 from ._rows import Verdicts
 from ._slow import Result, Worked
@@ -286,7 +286,14 @@ class _CheckExtract(Formula):
     """Extract rate of a room as measured, against the rulebook's rate for its kind."""
 
     @overload
-    def __call__(self, flow_l_per_s: _Given, room_kind: _RoomKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: _Given,
+        room_kind: _RoomKind,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
         """Extract rate of a room as measured, against the rulebook's rate for its kind."""
     @overload
     def __call__(
@@ -297,6 +304,7 @@ class _CheckExtract(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -304,7 +312,14 @@ class _CheckAirChanges(Formula):
     """Air changes that an intermittent fan makes in a wet room without an outside wall, against the rulebook's number."""
 
     @overload
-    def __call__(self, flow_l_per_s: _Given, room_volume_m3: _Given, rulebook: str | Rulebook) -> Verdict:  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: _Given,
+        room_volume_m3: _Given,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
         """Air changes that an intermittent fan makes in a wet room without an outside wall, against the rulebook's number."""
     @overload
     def __call__(
@@ -315,6 +330,7 @@ class _CheckAirChanges(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -327,6 +343,8 @@ class _CheckDuctPressure(Formula):
         pressure_loss_pa: _Given,
         available_pressure_pa: _Given,
         rulebook: str | Rulebook | None = None,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Pressure that a run of duct takes at a flow, against what the fan gives at that flow."""
     @overload
@@ -338,6 +356,7 @@ class _CheckDuctPressure(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final

@@ -8,7 +8,7 @@ from typing import Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
 from ._measured import MeasuredArray
 from ._rows import Verdicts
 from ._slow import Worked
@@ -1032,6 +1032,8 @@ class _CheckVoltageDrop(Formula):
         load_kind: _LoadKind,
         rulebook: str | Rulebook,
         length_m: _Given = 0.0,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Voltage drop of a final circuit against the rulebook's share of the nominal voltage."""
     @overload
@@ -1045,6 +1047,7 @@ class _CheckVoltageDrop(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -2191,7 +2194,15 @@ class _CheckAdiabatic(Formula):
     """Energy let through in a fault against what the conductor bears."""
 
     @overload
-    def __call__(self, area_mm2: _Given, k: _Given, let_through_a2s: _Given, rulebook: str | Rulebook) -> Verdict:  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        area_mm2: _Given,
+        k: _Given,
+        let_through_a2s: _Given,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
         """Energy let through in a fault against what the conductor bears."""
     @overload
     def __call__(
@@ -2203,6 +2214,7 @@ class _CheckAdiabatic(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -2216,6 +2228,8 @@ class _CheckLoopImpedance(Formula):
         voltage_v: _Given,
         operating_current_a: _Given,
         rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Earth fault loop impedance against the highest at which the device disconnects in time."""
     @overload
@@ -2228,6 +2242,7 @@ class _CheckLoopImpedance(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -2235,7 +2250,14 @@ class _CheckInsulation(Formula):
     """Insulation resistance against the rulebook's least value."""
 
     @overload
-    def __call__(self, resistance_mohm: _Given, circuit_kind: _CircuitKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm: _Given,
+        circuit_kind: _CircuitKind,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
         """Insulation resistance against the rulebook's least value."""
     @overload
     def __call__(
@@ -2246,6 +2268,7 @@ class _CheckInsulation(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -2253,7 +2276,14 @@ class _CheckRcdTrip(Formula):
     """Tripping time of a residual current device at its rated residual current against the rulebook's limit."""
 
     @overload
-    def __call__(self, time_ms: _Given, rcd_kind: _RcdKind, rulebook: str | Rulebook) -> Verdict:  # type: ignore
+    def __call__(  # type: ignore
+        self,
+        time_ms: _Given,
+        rcd_kind: _RcdKind,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
         """Tripping time of a residual current device at its rated residual current against the rulebook's limit."""
     @overload
     def __call__(
@@ -2264,6 +2294,7 @@ class _CheckRcdTrip(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 voltage_drop: Final[_VoltageDrop]

@@ -8,7 +8,7 @@ from typing import Final, final, Literal, overload
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
 from ._measured import MeasuredArray
 from ._rows import Verdicts
 from ._slow import Worked
@@ -714,6 +714,8 @@ class _CheckElementResistance(Formula):
         rulebook: str | Rulebook,
         mats_count: _Given = 1.0,
         cold_tail_ohm: _Given = 0.0,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of heating mats or an element as read, less the cold tail, against the band about the rated resistance."""
     @overload
@@ -728,6 +730,7 @@ class _CheckElementResistance(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 element_resistance: Final[_ElementResistance]

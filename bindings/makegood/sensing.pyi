@@ -8,7 +8,7 @@ from typing import Any, Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Distribution, Formula, Measured, MonteCarlo, Propagated, Reading, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Reading, Rulebook, Verdict, _Array, _Given, _Rows
 from ._measured import MeasuredArray
 from ._rows import Verdicts
 from ._slow import Result, Worked
@@ -1074,6 +1074,8 @@ class _CheckNtcSensor(Formula):
         rulebook: str | Rulebook | None = None,
         resistance_tolerance_percent: _Given = 5.0,
         temperature_tolerance_k: _Given = 2.0,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of an NTC sensor against its beta curve at the temperature it should have."""
     @overload
@@ -1090,6 +1092,7 @@ class _CheckNtcSensor(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1107,6 +1110,8 @@ class _CheckSteinhartHartSensor(Formula):
         rulebook: str | Rulebook | None = None,
         resistance_tolerance_percent: _Given = 5.0,
         temperature_tolerance_k: _Given = 2.0,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of a thermistor against its Steinhart-Hart curve at the temperature it should have."""
     @overload
@@ -1123,6 +1128,7 @@ class _CheckSteinhartHartSensor(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1138,6 +1144,8 @@ class _CheckRtdSensor(Formula):
         rulebook: str | Rulebook | None = None,
         resistance_tolerance_percent: _Given = 0.5,
         temperature_tolerance_k: _Given = 2.0,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of a platinum sensor against its curve at the temperature it should have."""
     @overload
@@ -1152,6 +1160,7 @@ class _CheckRtdSensor(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1169,6 +1178,8 @@ class _CheckSiliconPtcSensor(Formula):
         b_per_k2: _Given = 1.937e-05,
         resistance_tolerance_percent: _Given = 2.0,
         temperature_tolerance_k: _Given = 2.0,
+        *,
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of a silicon sensor against its rising curve at the temperature it should have."""
     @overload
@@ -1185,6 +1196,7 @@ class _CheckSiliconPtcSensor(Formula):
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,
+        rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
 @final
@@ -1203,6 +1215,7 @@ class _CheckSensor(Formula):
         resistance_ohm: float | Measured | Reading | dict[str, Any] | None,
         temperature_c: float | Measured | Reading | dict[str, Any] | None,
         curve: dict[str, Any],
+        rule: str | DecisionRule | None = None,
     ) -> Verdict:
         """Resistance of a sensor against its curve at the temperature it should have, for every kind of curve."""
 

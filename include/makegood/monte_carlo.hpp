@@ -108,7 +108,7 @@ formula_info loose_info(const F& f) {
   i.from = f.from;
   i.value = [](const void* s, const double* x) { return static_cast<const F*>(s)->value(x); };
   i.check = [](const void* s, const double* x) { return static_cast<const F*>(s)->check(x); };
-  i.refusal = [](const void* s, fault why, const double* x) { return std::string(static_cast<const F*>(s)->refusal(why, x)); };
+  i.refusal = [](const void* s, fault why, const double* x) { return static_cast<const F*>(s)->refusal(why, x); };
   i.gradient = [](const void* s, const double* x, double* c) { return gradient(*static_cast<const F*>(s), x, c); };
   i.curvature = [](const void* s, const double* x, std::size_t a, std::size_t b) { return curvature_at(*static_cast<const F*>(s), x, a, b); };
   return i;

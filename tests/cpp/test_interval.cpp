@@ -54,7 +54,7 @@ struct allowance {
   double steps = 8;
   const char* why = "up to 8 operations, each of which moves an end by one step";
 };
-const std::map<std::string, allowance> wider{
+const std::map<std::string, allowance> looser{
     {"electrical.voltage_drop_impedance", {16, "12 operations"}},
     {"electrical.ring_voltage_drop", {16, "the difference of two lengths may be small beside them"}},
     {"electrical.adiabatic_time", {16, "the square doubles the steps of k S/I"}},
@@ -138,7 +138,7 @@ TEST_CASE("bounds hold every value, and are those of the corners where a formula
       const double scale = f.result.unit.celsius ? 273.15 : 0.0;  // it is computed in kelvin
       worst = std::max({worst, steps_between(y.low, least, scale), steps_between(most, y.high, scale)});
     }
-    const allowance allowed = wider.contains(name) ? wider.at(name) : allowance{};
+    const allowance allowed = looser.contains(name) ? looser.at(name) : allowance{};
     CAPTURE(allowed.why);
     CHECK(worst <= allowed.steps);
     CHECK(boxes >= 30);
@@ -158,7 +158,7 @@ TEST_CASE("a box of no width gives the value") {
       if (!usual_box(f, random, low, high)) continue;
       const interval y = f.bounds(f.self, low.data(), low.data());
       const double value = f.value(f.self, low.data());
-      const double steps = wider.contains(name) ? wider.at(name).steps : 8;
+      const double steps = looser.contains(name) ? looser.at(name).steps : 8;
       CHECK(y.contains(value));
       CHECK(steps_between(y.low, y.high, f.result.unit.celsius ? 273.15 : 0.0) <= 2.0 * steps);
     }
