@@ -100,7 +100,7 @@ def ledger() -> None:
     for path in sorted((ROOT / "tests" / "published").glob("*.csv")):
         with path.open(newline="", encoding="utf-8") as file:
             for row in csv.DictReader(file):
-                if row.get("function"):
+                if row.get("grade") and (row.get("function") or row.get("model")):
                     grades[row["grade"]] += 1
                     seen[row["seen"]] += 1
     print(f"  {sum(grades.values())} rows: " + ", ".join(f"{n} {g}" for g, n in grades.most_common()))
