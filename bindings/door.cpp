@@ -167,11 +167,15 @@ PyObject* call_arrays(door* d, PyObject* const* args, std::size_t nargsf, PyObje
   if (!numpy_is_here || !u) return nullptr;
   const auto n = static_cast<std::size_t>(PyVectorcall_NARGS(nargsf));
   const std::size_t k = kwnames ? static_cast<std::size_t>(PyTuple_GET_SIZE(kwnames)) : 0;
-  PyObject* in[most_arguments + 1] = {};
+  static PyObject* const out_keyword = Py_BuildValue("(s)", "out");
+  PyObject* in[most_arguments + 1] = {};  // the last one used is out=
   if (n > d->count) return nullptr;
   for (std::size_t i = 0; i < n; ++i) in[i] = args[i];
   for (std::size_t j = 0; j < k; ++j) {
-    const Py_ssize_t p = position(d->names, PyTuple_GET_ITEM(kwnames, static_cast<Py_ssize_t>(j)), static_cast<Py_ssize_t>(n + j));
+    PyObject* const keyword = PyTuple_GET_ITEM(kwnames, static_cast<Py_ssize_t>(j));
+    Py_ssize_t p = position(d->names, keyword, static_cast<Py_ssize_t>(n + j));
+    if (p == -1 && out_keyword && PyArray_CheckExact(args[n + j]) && PyUnicode_Compare(keyword, PyTuple_GET_ITEM(out_keyword, 0)) == 0)
+      p = static_cast<Py_ssize_t>(d->count);
     if (p < 0 || in[p]) return nullptr;
     in[p] = args[n + j];
   }
@@ -190,7 +194,7 @@ PyObject* call_arrays(door* d, PyObject* const* args, std::size_t nargsf, PyObje
       plain = PyArray_CheckExact(in[i]) && PyArray_TYPE(reinterpret_cast<PyArrayObject*>(in[i])) == NPY_DOUBLE;
     }
   }
-  PyObject* result = plain ? PyObject_Vectorcall(u, in, d->count, nullptr) : nullptr;
+  PyObject* result = plain ? PyObject_Vectorcall(u, in, d->count, in[d->count] ? out_keyword : nullptr) : nullptr;
   while (made_count) Py_XDECREF(made[--made_count]);
   if (!result) {
     if (PyErr_Occurred() && !PyErr_ExceptionMatches(the_errors.base)) PyErr_Clear();  // shapes: the slow path names them

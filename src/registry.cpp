@@ -77,6 +77,9 @@ std::span<const entry> catalogue() {
   static const std::vector<entry> all = [] {
     std::vector<entry> a;
     subjects::electrical(a);
+    subjects::circuit_tests(a);
+    subjects::fault_location(a);
+    subjects::switching(a);
     subjects::sensing(a);
     subjects::heating(a);
     subjects::air(a);

@@ -12,6 +12,9 @@ void sensing(std::vector<entry>& all);
 void heating(std::vector<entry>& all);
 void air(std::vector<entry>& all);
 void decision(std::vector<entry>& all);
+void circuit_tests(std::vector<entry>& all);   // the rest of the subject electrical: rings, spurs and records of tests
+void fault_location(std::vector<entry>& all);  // ... faults along a cable
+void switching(std::vector<entry>& all);       // ... which terminal is fed by what
 void diagnosis(std::vector<entry>& all);  // the rest of the subject decision: states, tests, scores
 
 /// Reads the fields of a document for a model; every message names the model and the field.

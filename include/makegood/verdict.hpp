@@ -268,7 +268,7 @@ struct verdict {
         if (b->all_readings)
           return "no better reading of one thing alone: all of them with " + number_text(100.0 * b->standard_uncertainty / b->now, 2) +
                  " % of their present doubt, if they show the same values";
-        return "a reading of " + std::string(b->argument) + " with a standard uncertainty of " + quantity(b->standard_uncertainty) + " or better (now " +
+        return "a reading of the " + std::string(said_of(b->argument)) + " with a standard uncertainty of " + quantity(b->standard_uncertainty) + " or better (now " +
                quantity(b->now) + "), if it shows the same value";
       }
       default: return {};
@@ -288,6 +288,12 @@ struct verdict {
   }
 
  private:
+  /// What an argument is, without what follows its first comma or semicolon.
+  std::string_view said_of(std::string_view argument_name) const {
+    for (const auto& a : info->args)
+      if (a.name == argument_name && !a.text.empty()) return a.text.substr(0, a.text.find_first_of(",;"));
+    return argument_name;
+  }
   const argument& argument_missing() const { return info->args[static_cast<std::size_t>(missing)]; }
   source source_row(const rulebook::answer& r) const {
     if (r.row) return r.row->from;

@@ -57,7 +57,7 @@ def pointer(array: Any) -> ctypes.c_void_p:
 
 
 def medians(candidates: dict[str, Callable[[], Any]], rounds: int, least: float = 2e-4) -> dict[str, float]:
-    """Seconds a call. In each round every candidate runs once, in an order drawn anew, as often as fills `least` seconds."""
+    """Seconds a call. In each round every candidate runs once warm, in an order drawn anew, as often as fills `least` seconds."""
     counts = {}
     for name, f in candidates.items():
         f()
@@ -71,6 +71,7 @@ def medians(candidates: dict[str, Callable[[], Any]], rounds: int, least: float 
         shuffle(order)
         for name in order:
             f, count = candidates[name], range(counts[name])
+            f()  # its own data are in the caches, not those of whoever was before it
             begin = clock()
             for _ in count:
                 f()

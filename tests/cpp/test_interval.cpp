@@ -64,7 +64,7 @@ const std::map<std::string, allowance> looser{
     {"sensing.steinhart_hart_resistance", {400, "exp of the root, a number up to 11, which itself has 4 steps and the residual's"}},
     {"air.friction_factor", {64, "the root of Colebrook-White, squared"}},
     {"air.friction_factor_colebrook", {64, "the root of Colebrook-White, squared"}},
-    {"air.friction_factor_churchill", {32, "powers of 16 and 1/12"}},
+    {"air.friction_factor_churchill", {64, "power of 16; the twelfth root by way of a plain logarithm, up to 9 places of it"}},
     {"air.friction_factor_swamee_jain", {32, "pow and log10, 2 steps each, squared"}},
     {"air.friction_factor_haaland", {32, "pow and log10, 2 steps each, squared"}},
     {"air.equivalent_diameter", {16, "two powers, 2 steps each"}},

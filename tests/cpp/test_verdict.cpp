@@ -33,14 +33,14 @@ TEST_CASE("doubt decides between pass, fail and undecided") {
   CHECK(v.reason == reason::straddles_limit);
   CHECK(v.plain == outcome::pass);
   CHECK(v.probability == doctest::Approx(0.5 * std::erfc(-0.2 / 0.5 / std::sqrt(2.0))));
-  CHECK(v.settle().find("0.12 V") != std::string::npos);  // 0.2 / 1.645
+  CHECK(v.settle().find("0.11 V") != std::string::npos);  // 0.2 / 1.675 = 0.119, rounded down
   const verdict over = drop(measured(11.7, 0.5, "u"));
   CHECK(over.outcome == outcome::undecided);
   CHECK(over.plain == outcome::fail);
   CHECK(over.detail().find("does not meet the limit as read") != std::string::npos);
-  // exactly proved: p = 0.95 needs a margin of 1.645 u
-  CHECK(drop(measured(11.5 - 1.65 * 0.5, 0.5, "u")).outcome == outcome::pass);
-  CHECK(drop(measured(11.5 - 1.64 * 0.5, 0.5, "u")).outcome == outcome::undecided);
+  // exactly proved: 95 % whatever its shape needs a margin of 1.675 u
+  CHECK(drop(measured(11.5 - 1.68 * 0.5, 0.5, "u")).outcome == outcome::pass);
+  CHECK(drop(measured(11.5 - 1.67 * 0.5, 0.5, "u")).outcome == outcome::undecided);
 }
 
 TEST_CASE("what was not measured is never a pass") {

@@ -65,9 +65,10 @@ inline constexpr auto friction_factor_churchill = formula(
     in(arg{"reynolds", "Re", unit::one, between(1e-3, beyond_measure), "Reynolds number"}.usually(500, 1e6), detail::relative_roughness_arg),
     source{"Churchill 1977", "all regimes, as a Darcy factor"},
     [](auto reynolds, auto roughness) {
-      auto a = let("A", unit::one, power<16>(-(2.457 * log(damped_pow(7.0 / reynolds, 0.9) + 0.27 * roughness))));
-      auto b = let("B", unit::one, power<16>(37530.0 / reynolds));
-      return 8.0 * power<1, 12>(power<12>(8.0 / reynolds) + power<-3, 2>(a + b));
+      auto slow = 1.0 / reynolds;  // one division for three
+      auto a = let("A", unit::one, power<16>(-(2.457 * log(damped_pow(7.0 * slow, 0.9) + 0.27 * roughness))));
+      auto b = let("B", unit::one, power<16>(37530.0 * slow));
+      return 8.0 * damped_pow(power<12>(8.0 * slow) + power<-3, 2>(a + b), 1.0 / 12.0);
     },
     remarks{"64/Re in laminar flow; within about 3 % of Colebrook-White in turbulent flow; a smooth bridge between", ""});
 
@@ -80,18 +81,19 @@ inline constexpr auto friction_factor_colebrook = formula(
       constexpr double k = 2.0 / detail::ln_10;
       // One step of Newton's from x = 4, then one of fourth order in ω = inside/(c k), for which ω + ln ω is known (the iteration
       // of Fritsch, Shafer and Crowley for the ω function): within 1e-6, so that the one step below reaches the last place.
-      auto c = 2.51 / guess(reynolds), rough = guess(roughness) / 3.7;
+      auto share = 2.51 / reynolds, wall = roughness / 3.7;
+      auto c = guess(share), rough = guess(wall);
       auto before = rough + 4.0 * c;
       auto near = 4.0 - (4.0 + k * log(before)) * before / (before + k * c);
       auto inside = rough + c * near;
-      auto omega = inside * guess(reynolds) / (2.51 * k);
+      auto omega = inside * guess(reynolds) * (1.0 / (2.51 * k));
       auto r = -1.0 / k * near - log(inside);
       auto y = 2.0 * (1.0 + omega) * (1.0 + omega + 2.0 / 3.0 * r);
       auto x = root<1>(
           "x", unit::one, near + k * omega * r * (y - r) / ((1.0 + omega) * (y - 2.0 * r)),
           [&](const auto& s) {
-            auto argument = roughness / 3.7 + 2.51 * s / reynolds;
-            return std::pair(s + 2.0 * log10(argument), 1.0 + (2.51 * k) / (reynolds * argument));
+            auto argument = wall + share * s;
+            return std::pair(s + 2.0 * log10(argument), 1.0 + k * share / argument);
           },
           reynolds);
       return 1.0 / square(x);

@@ -3,6 +3,7 @@
 // Included by the batch files alone, once an instruction set; everything here lies in that instruction set's namespace.
 #pragma once
 #include <cstddef>
+#include <cstdint>
 #include <utility>
 #include "../formula.hpp"
 #include "twin.hpp"
@@ -102,8 +103,10 @@ std::ptrdiff_t over_arrays(register_loop loop, char** data, const std::ptrdiff_t
   std::ptrdiff_t refused = -1;
   for (std::ptrdiff_t k = 0; k < n;) {
     const std::ptrdiff_t left = n - k;
-    const bool direct = plain && left >= W;
-    const std::ptrdiff_t m = direct ? (left < whole ? left - left % W : whole) : (left < copied ? left : copied);
+    // so many go ahead that long results are then written to whole cache lines
+    const std::ptrdiff_t ahead = k == 0 && n >= whole ? static_cast<std::ptrdiff_t>((0 - reinterpret_cast<std::uintptr_t>(data[Count])) % 64) / size : 0;
+    const bool direct = plain && left >= W && ahead == 0;
+    const std::ptrdiff_t m = direct ? (left < whole ? left - left % W : whole) : ahead > 0 && plain ? ahead : (left < copied ? left : copied);
     const char* from[Count];
     std::ptrdiff_t step[Count];
     for (std::size_t a = 0; a < Count; ++a) {
