@@ -92,15 +92,26 @@ inline taken take(const door* d, std::size_t i, PyObject* o, double* x) {
 taken take_other(const door* d, std::size_t i, PyObject* o, double* x) {
   const argument& a = d->args[i];
   if (a.table) {
-    if (!PyUnicode_Check(o)) return taken::other;
-    Py_ssize_t size = 0;
-    const char* text = PyUnicode_AsUTF8AndSize(o, &size);
-    if (!text) return taken::refused;
-    const std::string_view key(text, static_cast<std::size_t>(size));
+    std::string key;
+    if (PyUnicode_Check(o)) {
+      Py_ssize_t size = 0;
+      const char* text = PyUnicode_AsUTF8AndSize(o, &size);
+      if (!text) return taken::refused;
+      key.assign(text, static_cast<std::size_t>(size));
+    } else if (a.table->of_numbers() && (PyFloat_Check(o) || (PyLong_Check(o) && !PyBool_Check(o)))) {
+      const double number = PyFloat_AsDouble(o);
+      if (number == -1.0 && PyErr_Occurred()) return taken::refused;
+      key = number_text(number, 12);
+    } else if (PyFloat_Check(o) || PyLong_Check(o) || o == Py_None) {
+      refuse_type(d, i, o);
+      return taken::refused;
+    } else {
+      return taken::other;
+    }
     const int row = a.table->find(key);
     if (row < 0) {
       PyErr_Format(the_errors.range, "%s: %s = \"%.100s\" is not one of %s", std::string(d->what->name()).c_str(),
-                   std::string(a.name).c_str(), text, detail::keys_text(*a.table).c_str());
+                   std::string(a.name).c_str(), key.c_str(), detail::keys_text(*a.table).c_str());
       return taken::refused;
     }
     *x = row;
@@ -641,16 +652,12 @@ PyObject* method_run(PyObject* o, PyObject* args) {
 }
 PyObject* method_key(PyObject* o, PyObject* args) {
   int i = 0;
-  const char* key = nullptr;
-  if (!PyArg_ParseTuple(args, "is", &i, &key)) return nullptr;
-  const auto& a = self_of(o)->what->args()[static_cast<std::size_t>(i)];
-  const int row = a.table ? a.table->find(key) : -1;
-  if (row < 0) {
-    PyErr_Format(the_errors.range, "%s: %s = \"%.100s\" is not one of %s", std::string(self_of(o)->what->name()).c_str(),
-                 std::string(a.name).c_str(), key, a.table ? detail::keys_text(*a.table).c_str() : "");
-    return nullptr;
-  }
-  return PyLong_FromLong(row);
+  PyObject* word = nullptr;
+  if (!PyArg_ParseTuple(args, "iO", &i, &word)) return nullptr;
+  double row = 0.0;
+  const taken t = take_other(self_of(o), static_cast<std::size_t>(i), word, &row);
+  if (t == taken::other) refuse_type(self_of(o), static_cast<std::size_t>(i), word);
+  return t == taken::number ? PyLong_FromDouble(row) : nullptr;
 }
 template <const char* Name>
 PyObject* method_slow(PyObject* o, PyObject* args, PyObject* kwargs) {

@@ -608,6 +608,9 @@ MODEL_ARGUMENTS = {
     "names": "Sequence[Sequence[str]]",
     "object": "dict[str, Any]",
     "text": "str",
+    "texts": "Sequence[str]",
+    "groups": "Sequence[dict[str, Any]]",
+    "bool": "bool",
     "accuracy": "Accuracy | dict[str, Any]",
     "rule": "str | DecisionRule",
 }
@@ -754,6 +757,11 @@ def definition(name: str, arguments: list[str], result: str, indent: str = "    
     return f"{indent}def {name}(\n{indent}    self,\n" + "".join(f"{indent}    {a},\n" for a in arguments) + indent + tail + end
 
 
+def of_numbers(words: Any) -> bool:
+    """Words that are numbers (sizes, ratings) may be given as numbers."""
+    return words[0][0].isdigit()
+
+
 class Subject:
     def __init__(self, name: str, doors: dict[str, Any]) -> None:
         self.name = name
@@ -777,9 +785,10 @@ class Subject:
         return f' = "{given}"' if isinstance(given, str) else f" = {number(given)}"
 
     def arguments(self, described: list[dict[str, Any]], a_number: str, a_word: str = "{}") -> list[str]:
-        return [
-            f"{a['name']}: {a_word.format(self.choice(a)) if 'one_of' in a else a_number}{self.default(a)}" for a in described
-        ]
+        def word(a: dict[str, Any]) -> str:
+            return a_word.format(self.choice(a)) + (" | _Array" if "Sequence" in a_word and of_numbers(a["one_of"]) else "")
+
+        return [f"{a['name']}: {word(a) if 'one_of' in a else a_number}{self.default(a)}" for a in described]
 
     def formula(self, name: str, door: Any) -> str:
         d = door.describe()
@@ -788,6 +797,7 @@ class Subject:
         if taken:
             raise Behind(f"{self.name}.{name}: an argument is called {', '.join(taken)}, as one of the keywords of arrays")
         errors = 'errors: Literal["raise", "nan"] = "raise"'
+        has_numbers = any("one_of" not in a for a in described)
         numbers = self.arguments(described, "float")
         doubtful = self.arguments(described, "float | Measured")
         words = "{0} | Sequence[{0}] | npt.NDArray[np.str_] | npt.NDArray[np.object_]"
@@ -801,13 +811,14 @@ class Subject:
         text = ""
         for method in (
             definition("__call__", [*numbers, "*", errors], "float", document=d["summary"]),
-            definition("__call__", [*doubtful, "*", "order: Literal[1, 2] = 1"], "Measured"),
+            *([definition("__call__", [*doubtful, "*", "order: Literal[1, 2] = 1"], "Measured")] if has_numbers else []),
         ):
             first, rest = method.split("\n", 1)
             text += f"    @overload\n{first}  # type: ignore\n{rest}"
         first, rest = definition("__call__", [*arrays, "*", out, where, errors, threads], "npt.NDArray[np.float64]").split("\n", 1)
-        text += f"    @overload\n{first}  # type: ignore\n{rest}"
-        text += "    @overload\n" + definition("__call__", [*self.arguments(described, "float | _Array | Measured | MeasuredArray", words), "*", errors, threads], "MeasuredArray")
+        text += f"    @overload\n{first}{'  # type: ignore' if has_numbers else ''}\n{rest}"
+        if has_numbers:
+            text += "    @overload\n" + definition("__call__", [*self.arguments(described, "float | _Array | Measured | MeasuredArray", words), "*", errors, threads], "MeasuredArray")
         text += definition("worked", doubtful, "Worked")
         text += definition("equation", ["latex: bool = False"], "str")
         first, rest = definition("sensitivities", doubtful, "dict[str, float]").split("\n", 1)
@@ -862,9 +873,12 @@ class Subject:
             classes.append(f'@final\nclass {camel(name)}(Formula):\n    """{summary}"""\n\n{body}')
             variables.append(f"{name}: Final[{camel(name)}]\n")
         aliases = "".join(
-            f"{alias}: TypeAlias = Literal[{', '.join(f'{chr(34)}{w}{chr(34)}' for w in words)}]\n"
-            if len(alias) + sum(len(w) + 4 for w in words) + 22 <= WIDTH
-            else f"{alias}: TypeAlias = Literal[\n" + "".join(f'    "{w}",\n' for w in words) + "]\n"
+            (
+                f"{alias}: TypeAlias = Literal[{', '.join(f'{chr(34)}{w}{chr(34)}' for w in words)}]"
+                if len(alias) + sum(len(w) + 4 for w in words) + 30 <= WIDTH
+                else f"{alias}: TypeAlias = Literal[\n" + "".join(f'    "{w}",\n' for w in words) + "]"
+            )
+            + (" | float\n" if of_numbers(words) else "\n")
             for alias, words in self.aliases.items()
         )
         typing = {"Final", "final"} | (self.used & {"Any", "Literal", "overload"})

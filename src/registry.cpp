@@ -218,10 +218,12 @@ document::value invoke(const entry& e, const document::object& inputs) {
         if (!a.optional) throw missing(a);
         x.push_back(a.fallback);
       } else if (a.table) {
+        const auto* number = v->as<double>();
         const auto* word = v->as<std::string>();
-        if (!word) throw range_error(std::string(e.name()) + ": " + std::string(a.name) + " must be one of " + detail::keys_text(*a.table));
-        const int row = a.table->find(*word);
-        if (row < 0) detail::throw_unknown_key(e.name(), a, *word);
+        if (!word && !(number && a.table->of_numbers())) throw range_error(std::string(e.name()) + ": " + std::string(a.name) + " must be one of " + detail::keys_text(*a.table));
+        const std::string key = word ? *word : number_text(*number, 12);
+        const int row = a.table->find(key);
+        if (row < 0) detail::throw_unknown_key(e.name(), a, key);
         x.push_back(row);
       } else {
         const auto* number = v->as<double>();
@@ -250,6 +252,8 @@ document::value invoke(const entry& e, const document::object& inputs) {
     }
     if (const auto* word = v->as<std::string>()) {
       list.emplace_back(*word);
+    } else if (const auto* number = v->as<double>(); number && a.table && a.table->of_numbers()) {
+      list.emplace_back(number_text(*number, 12));
     } else {
       list.emplace_back(reading_from(*v));
     }

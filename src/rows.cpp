@@ -79,7 +79,7 @@ void add_rule(rows_of_a_check& r, const check_info& c, const rulebook& book, std
       is = check_columns::no_rule;
       missing = static_cast<unsigned char>(a.found() ? reason::needs_makers_figure : reason::no_rule_in_book);
     } else {
-      row.values = a.numbers();
+      std::copy(a.numbers().begin(), a.numbers().end(), row.values.begin());
       is = limits_of(a.compare(), c.two_sided);
     }
   }

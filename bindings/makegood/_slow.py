@@ -170,8 +170,6 @@ def _measured(door: Any, values: list[Any], order: int) -> Any:
     plain = []
     for i, (a, v) in enumerate(zip(described, values)):
         if "one_of" in a:
-            if not isinstance(v, str):
-                raise _type_error(door, i, v)
             plain.append(float(door._key(i, v)))
         elif isinstance(v, _core.Measured):
             plain.append(v)
@@ -213,7 +211,7 @@ def _drawn(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any], front_door:
     given = []
     for i, (a, v) in enumerate(zip(_arguments(door), values)):
         v = _numpy_scalar(door, i, v)
-        if "one_of" in a and isinstance(v, str):
+        if "one_of" in a:
             given.append(float(door._key(i, v)))
         elif "one_of" not in a and isinstance(v, (_core.Measured, _core.Distribution)):
             given.append(v)
@@ -277,11 +275,15 @@ def _array(door: Any, values: list[Any], ufunc_words: dict[str, Any], errors: st
 
 def _keys(door: Any, i: int, value: Any) -> Any:
     """Words as the indices of their rows: one word, a list, or a categorical column."""
-    if isinstance(value, str):
+    if isinstance(value, (str, int, float)) and not isinstance(value, bool):
         return float(door._key(i, value))
     import numpy as np
 
     words = np.asarray(value)
+    if words.dtype.kind in "iuf":  # sizes and ratings: words that are numbers
+        numbers, back = np.unique(words.ravel(), return_inverse=True)
+        rows = np.array([door._key(i, float(w)) for w in numbers], dtype=float)
+        return rows[back].reshape(words.shape)
     if words.dtype.kind not in "UO":
         raise _type_error(door, i, value)
     different, back = np.unique(words.astype(object).ravel(), return_inverse=True)
@@ -350,7 +352,7 @@ def _plain(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> list[flo
     plain = []
     for i, v in enumerate(values):
         v = _numpy_scalar(door, i, v)
-        if "one_of" in _arguments(door)[i] and isinstance(v, str):
+        if "one_of" in _arguments(door)[i]:
             plain.append(float(door._key(i, v)))
         elif isinstance(v, _core.Measured):
             plain.append(v.value)
@@ -427,8 +429,6 @@ def bounds(door: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> tuple[fl
     lows, highs = [], []
     for i, (a, v) in enumerate(zip(described, values)):
         if "one_of" in a:
-            if not isinstance(v, str):
-                raise _type_error(door, i, v)
             ends = (door._key(i, v),) * 2
         elif isinstance(v, (tuple, list)):
             if len(v) != 2:

@@ -39,7 +39,7 @@ struct column {
 struct choice_row {
   std::string_view key;
   std::string_view label;
-  std::array<double, 4> values{};
+  std::array<double, 8> values{};
   std::string_view source{};
 };
 /// A constexpr table of named rows; the word selects the numbers before the kernel runs.
@@ -51,6 +51,8 @@ struct choice_table {
       if (rows[i].key == key) return static_cast<int>(i);
     return -1;
   }
+  /// Words that are numbers ("1.5", "2.5": sizes, ratings) may be given as numbers where the language allows it.
+  constexpr bool of_numbers() const { return !rows.empty() && rows[0].key[0] >= '0' && rows[0].key[0] <= '9'; }
 };
 
 /// The kind of instrument that reads an argument; its worst case is used when a reading names no instrument.
@@ -200,7 +202,7 @@ inline void add_numbers(message& text, view<argument> args, const double* x) {
     text.quantity(x[i], args[i].unit.symbol);
     before = ", ";
   }
-  text += ")";
+  if (before == ", ") text += ")";
 }
 inline message unknown_key(std::string_view formula, const argument& a, std::string_view key) {
   message text(formula);

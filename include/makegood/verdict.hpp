@@ -280,7 +280,8 @@ struct verdict {
     std::vector<working> all;
     if (count == 0 || is_nan(value) || !info || !info->work) return all;
     const auto r = rule();
-    const choice_row row{"", "", r.found() ? r.numbers() : std::array<double, 4>{}, {}};
+    choice_row row{"", "", {}, {}};
+    if (r.found()) std::copy(r.numbers().begin(), r.numbers().end(), row.values.begin());
     const choice_table table{info->columns, std::span<const choice_row>(&row, 1)};
     all.push_back(info->work(info->self, inputs.data(), table, true));
     all.push_back(info->work(info->self, inputs.data(), table, false));
@@ -574,8 +575,11 @@ inline refusal try_judge(const check_info& info, std::span<const given> argument
     const auto& g = arguments[i].is;
     const auto* word = std::get_if<std::string>(&g);
     if (a.table) {
-      const int row = word ? a.table->find(*word) : -1;
-      if (!word) return refused(info, std::string(a.name) + " must be one of " + keys_text(*a.table));
+      const auto* number = std::get_if<double>(&g);
+      const bool sized = number && a.table->of_numbers();
+      const int row = word ? a.table->find(*word) : sized ? a.table->find(number_text(*number, 12)) : -1;
+      if (sized && row < 0) return {refusal::what::range, std::string(unknown_key(info.name, a, number_text(*number, 12)))};
+      if (!word && !sized) return refused(info, std::string(a.name) + " must be one of " + keys_text(*a.table));
       if (row < 0) return {refusal::what::range, std::string(unknown_key(info.name, a, *word))};
       x[i] = row;
       continue;
@@ -623,7 +627,7 @@ inline refusal try_judge(const check_info& info, std::span<const given> argument
       v.reason = r.found() ? reason::needs_makers_figure : reason::no_rule_in_book;
       return {};
     }
-    row.values = r.numbers();
+    std::copy(r.numbers().begin(), r.numbers().end(), row.values.begin());
     v.compare = r.compare();
   }
   const choice_table table{info.columns, std::span<const choice_row>(&row, 1)};

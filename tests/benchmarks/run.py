@@ -3,7 +3,7 @@
 
 With makegood importable (PYTHONPATH=build/dev/python). Everything that is compared runs in this process, in turns in an order drawn
 anew each round, by the processor's time of the process, and the medians are compared; so that noise of the machine falls on both sides
-of a ratio. Sections: arrays, lengths, limits, memory, calls, errors, imports, checks, monte_carlo,
+of a ratio. Sections: arrays, lengths, limits, memory, calls, errors, imports, checks, sizes, monte_carlo,
 compile, ledger.
 
 numba, numexpr and matplotlib (pip install numba numexpr matplotlib, or makegood[bench]) and a C++ compiler are used where they are
@@ -273,6 +273,18 @@ def part_monte_carlo(run: Run) -> None:
     run.figures["monte_carlo.ratio"] = t["NumPy"] / t["ours"]
 
 
+def part_sizes(run: Run) -> None:
+    import sizes
+    from measuring import medians
+
+    n = 10_000 if run.quick else 1_000_000
+    if wrong := sizes.disagreement(n):
+        raise SystemExit(f"smallest sizes: {wrong} of {n} circuits differ")
+    t = medians(sizes.calls(n), max(5, run.rounds // 2))
+    for name, x in t.items():
+        print(f"  {name:20}{x * 1e3:8.2f} ms for {n} circuits{x / t['ours']:8.2f}")
+
+
 def part_imports(run: Run) -> None:
     import calls
 
@@ -302,6 +314,7 @@ PARTS: dict[str, tuple[str, Callable[[Run], None]]] = {
     "calls": ("A call from Python, the empty loop taken off", part_calls),
     "errors": ("An error from Python", part_errors),
     "checks": ("A check from Python", part_checks),
+    "sizes": ("Smallest cable of many circuits", part_sizes),
     "imports": ("Import, each in a new process, time of the processor", part_imports),
     "monte_carlo": ("Monte Carlo", part_monte_carlo),
     "compile": ("Compiling one unit, CPU time", part_compile),

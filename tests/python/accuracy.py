@@ -12,6 +12,7 @@ tests/python/test_oracle.py holds the same errors against bounds, tests/python/t
 from __future__ import annotations
 
 import csv
+import itertools
 import json
 import math
 import pathlib
@@ -230,13 +231,22 @@ def condition(name: str, point: Point) -> float:
         return 0.0  # refused; or the step leaves where the equation has a real result
 
 
+def drawn_point(name: str, described: list[dict[str, Any]], rng: random.Random) -> Point:
+    """Arguments where ordinary jobs lie. A table may have holes: of two words together, those that it has."""
+    point = {a["name"]: drawn(rng, a) for a in described}
+    if sum("one_of" in a for a in described) > 1:
+        while not accepted(name, point):
+            point = {a["name"]: drawn(rng, a) for a in described}
+    return point
+
+
 def climbed(name: str, described: list[dict[str, Any]], rng: random.Random, climbs: int, steps: int) -> Iterator[Point]:
     """Points that climb, from drawn ones, to where terms cancel most. Every point on the way up is one."""
     for _ in range(climbs):
-        point = {a["name"]: drawn(rng, a) for a in described}
+        point = drawn_point(name, described, rng)
         best = condition(name, point)
         yield point
-        for step in range(steps):
+        for step in range(steps if any("one_of" not in a for a in described) else 0):
             trial = dict(point)
             a = rng.choice([a for a in described if "one_of" not in a])
             x = trial[a["name"]]
@@ -258,7 +268,12 @@ def points(name: str, seed: str = "", share: float = 1.0) -> Iterator[tuple[str,
     described = door(name).describe()["arguments"]
     rng = random.Random(zlib.crc32((seed + name).encode()))
     for _ in range(round(RANDOM_POINTS * share)):
-        yield "usual", {a["name"]: drawn(rng, a) for a in described}
+        yield "usual", drawn_point(name, described, rng)
+    if all("one_of" in a for a in described):  # a table: its edge is every row
+        for words in itertools.product(*(a["one_of"] for a in described)):
+            point = {a["name"]: w for a, w in zip(described, words)}
+            if accepted(name, point):
+                yield "edge", point
     for a in described:
         if "one_of" in a:
             continue
@@ -284,6 +299,8 @@ SCALE_BY_UNIT: dict[str, tuple[float, str]] = {
     "°C": (1.0, "1 K: a temperature in °C is a difference of 273.15 K, and may be 0"),
 }
 SCALE: dict[str, tuple[float | Callable[[Point], float], str]] = {
+    "electrical.current_capacity": (lambda p: p["coefficient_a"] * p["area_mm2"] ** p["exponent_m"], "the first part: the second is taken off it, and may be as large"),
+    "electrical.extraneous_part_resistance": (lambda p: p["body_impedance_ohm"], "the body's impedance is taken off, and may be as large"),
     "sensing.beta_from_two_points": (1.0, "1 K of a constant of some thousand: it passes through 0 where the two resistances are equal"),
     "electrical.operating_temperature_factor": (1.0, "1: the factor is 1 less a part, and passes through 0 where the current is far above the capacity"),
     "electrical.resistance_at_temperature": (

@@ -186,6 +186,226 @@ def prospective_fault_current(voltage_v, impedance_ohm):
     return mp.mpf(voltage_v) / impedance_ohm
 
 
+# IEC 60228 Tables 1 to 3, maximum resistance at 20 C [ohm/km], one print a conductor: class 1 and 2 plain copper, class 5 plain
+# copper, class 5 metal-coated copper, class 1 and 2 aluminium
+IEC_60228 = {
+    ("copper", 2): dict(zip(("0.5", "0.75", "1", "1.5", "2.5", "4", "6", "10", "16", "25", "35", "50", "70", "95", "120"),
+                            ("36", "24.5", "18.1", "12.1", "7.41", "4.61", "3.08", "1.83", "1.15", "0.727", "0.524", "0.387", "0.268", "0.193", "0.153"))),
+    ("copper", 5): dict(zip(("0.5", "0.75", "1", "1.5", "2.5", "4", "6", "10", "16", "25", "35", "50", "70", "95", "120"),
+                            ("39", "26", "19.5", "13.3", "7.98", "4.95", "3.3", "1.91", "1.21", "0.78", "0.554", "0.386", "0.272", "0.206", "0.161"))),
+    ("copper_metal_coated", 5): dict(zip(("0.5", "0.75", "1", "1.5", "2.5", "4", "6", "10", "16", "25", "35", "50", "70", "95", "120"),
+                                         ("40.1", "26.7", "20", "13.7", "8.21", "5.09", "3.39", "1.95", "1.24", "0.795", "0.565", "0.393", "0.277", "0.21", "0.164"))),
+    ("aluminium", 2): dict(zip(("10", "16", "25", "35", "50", "70", "95", "120"), ("3.08", "1.91", "1.2", "0.868", "0.641", "0.443", "0.32", "0.253"))),
+}
+
+
+def size(area_mm2):
+    """A size as the tables write it."""
+    return area_mm2 if isinstance(area_mm2, str) else mp.nstr(area_mm2, 6).removesuffix(".0")
+
+
+@electrical
+def conductor_resistance_20(metal, conductor_class, area_mm2):
+    return D(IEC_60228[metal, 5 if conductor_class == "5" else 2][size(area_mm2)])
+
+
+@electrical
+def current_capacity(coefficient_a, exponent_m, coefficient_b, exponent_n, area_mm2):
+    # IEC 60364-5-52 Annex D: I = A S^m - B S^n
+    s = mp.mpf(area_mm2)
+    return coefficient_a * s**exponent_m - coefficient_b * s**exponent_n
+
+
+# IEC 60364-5-52 Table D.52.1, copper to 16 mm2. memory
+ANNEX_D = {
+    "pvc_2_a1": ("11.2", "0.6118"), "pvc_2_a2": ("10.8", "0.6015"), "pvc_2_b1": ("13.5", "0.625"), "pvc_2_b2": ("13.1", "0.6"), "pvc_2_c": ("15", "0.625"),
+    "pvc_3_b2": ("11.65", "0.6005"), "pvc_3_c": ("13.5", "0.625"), "xlpe_2_b1": ("17.76", "0.625"), "xlpe_2_c": ("18.77", "0.628"),
+}
+
+
+@electrical
+def installed_capacity(installation, area_mm2):
+    a, m = ANNEX_D[installation]
+    return D(a) * mp.mpf(area_mm2) ** D(m)
+
+
+# BS 7671 Table 4D5, one column a method, then mV/A/m
+TABLE_4D5 = {
+    "100": (13, 16, 21, 27, 34, 45, 57), "101": ("10.5", 13, 17, 22, 27, 36, 46), "102": (13, 16, 21, 27, 35, 47, 63),
+    "103": (8, 10, "13.5", "17.5", "23.5", 32, "42.5"), "C": (16, 20, 27, 37, 47, 64, 85), "A": ("11.5", "14.5", 20, 26, 32, 44, 57),
+    "drop": (44, 29, 18, 11, "7.3", "4.4", "2.8"),
+}
+SIZES_4D5 = ("1", "1.5", "2.5", "4", "6", "10", "16")
+
+
+@electrical
+def flat_twin_capacity(method, area_mm2):
+    return D(TABLE_4D5[method][SIZES_4D5.index(size(area_mm2))])
+
+
+@electrical
+def flat_twin_voltage_drop(area_mm2):
+    return D(TABLE_4D5["drop"][SIZES_4D5.index(size(area_mm2))])
+
+
+# Copper, IEC 60228 class 1 and 2: R1 + R2 [ohm/km] and protective conductor [mm2] of flat twin cables
+FLAT_TWIN_CPC = (1, 1, "1.5", "1.5", "2.5", 4, 6)
+
+
+@electrical
+def smallest_size(method, rating_a, design_current_a, length_m, correction_factor, drop_limit_v, external_ohm, loop_limit_ohm, let_through_a2s):
+    slack = 1 + D("1e-14")  # exactly at a condition the rounding of the double decides whether it is met
+    for i, name in enumerate(SIZES_4D5):
+        line, cpc = IEC_60228["copper", 2][name], IEC_60228["copper", 2][str(FLAT_TWIN_CPC[i])]
+        carries = D(TABLE_4D5[method][i]) * correction_factor * slack >= rating_a
+        drop = D(TABLE_4D5["drop"][i]) * design_current_a * length_m / 1000 <= drop_limit_v * slack
+        loop = external_ohm + D("1.2") * (D(line) + D(cpc)) * length_m / 1000 <= loop_limit_ohm * slack
+        heat = let_through_a2s <= (115 * D(FLAT_TWIN_CPC[i])) ** 2  # k 115: a core of a 70 C cable
+        if carries and drop and loop and heat:
+            return D(name)
+    raise ValueError("no size")
+
+
+@electrical
+def ambient_factor(conductor_max_c, ambient_c, reference_c=30):
+    # sqrt((tp - ta)/(tp - tr))
+    return mp.sqrt((mp.mpf(conductor_max_c) - ambient_c) / (mp.mpf(conductor_max_c) - reference_c))
+
+
+@electrical
+def grouping_factor(arrangement, circuits):
+    # BS 7671 Table 4C1
+    table = {
+        "bunched": {1: 1, 2: "0.8", 3: "0.7", 4: "0.65", 5: "0.6", 6: "0.57", 7: "0.54", 8: "0.52", 9: "0.5", 12: "0.45", 16: "0.41", 20: "0.38"},
+        "single_layer": {1: 1, 2: "0.85", 3: "0.79", 4: "0.75", 5: "0.73", 6: "0.72", 7: "0.72", 8: "0.71", 9: "0.7", 12: "0.7", 16: "0.7", 20: "0.7"},
+    }
+    return D(table[arrangement][int(circuits)])
+
+
+@electrical
+def thermal_insulation_factor(length_in_insulation_mm, edition="17th"):
+    # BS 7671:2018 Table 52.2 (memory); 16th edition Table 52A (seen)
+    table = {"17th": (1, "0.88", "0.78", "0.63", "0.51", "0.5"), "16th": (1, "0.89", "0.81", "0.68", "0.55", "0.5")}
+    return D(table[edition][(0, 50, 100, 200, 400, 500).index(int(length_in_insulation_mm))])
+
+
+@electrical
+def required_capacity(rating_a, ambient_factor, grouping_factor, insulation_factor=1, device_factor=1):
+    # It >= In/(Ca Cg Ci Cf)
+    return mp.mpf(rating_a) / ambient_factor / grouping_factor / insulation_factor / device_factor
+
+
+@electrical
+def short_overload_current(capacity_a, preload_a, time_s, time_constant_s):
+    # one thermal time constant: theta(t) = theta_0 + (theta_end - theta_0)(1 - exp(-t/tau)), theta ~ I^2
+    gone = -mp.expm1(-mp.mpf(time_s) / time_constant_s)
+    return mp.sqrt((mp.mpf(capacity_a) ** 2 - mp.mpf(preload_a) ** 2 * (1 - gone)) / gone)
+
+
+@electrical
+def breaker_operating_current(type, rating_a):
+    # IEC 60898-1 Table 2: upper end of the instantaneous band
+    return {"B": 5, "C": 10, "D": 20}[type] * mp.mpf(rating_a)
+
+
+@electrical
+def breaker_holding_current(type, rating_a):
+    return {"B": 3, "C": 5, "D": 10}[type] * mp.mpf(rating_a)
+
+
+# BS 7671:2008 Table 41.2 (BS 88-2.2, BS 1361, BS 3036, BS 1362) and 2008+A1 (BS 88-2:2010), 230 V, 0.4 s; BS 1361 30 A at 5 s
+TABLE_41_2 = {
+    "bs88_2_2_6": "8.52", "bs88_2_2_10": "5.11", "bs88_2_2_16": "2.70", "bs88_2_2_20": "1.77", "bs88_2_2_25": "1.44", "bs88_2_2_32": "1.04",
+    "bs88_2_6": "8.21", "bs88_2_10": "4.89", "bs88_2_16": "2.56", "bs88_2_20": "1.77", "bs88_2_25": "1.35", "bs88_2_32": "1.04",
+    "bs1361_5": "10.45", "bs1361_20": "1.70", "bs3036_15": "2.55", "bs3036_20": "1.77", "bs3036_30": "1.09", "bs1362_3": "16.4", "bs1362_13": "2.42",
+}
+
+
+@electrical
+def fuse_operating_current(fuse, disconnection_time_s):
+    return 230 / D({"0.4": TABLE_41_2, "5": {"bs1361_30": "1.84"}}[disconnection_time_s][fuse])
+
+
+@electrical
+def conventional_operating_current(device, rating_a):
+    # IEC 60898-1, IEC 60269-1 Table 2, BS 1361, BS 3036. memory
+    return D({"breaker": "1.45", "gg_16_up": "1.6", "gg_4_to_16": "1.9", "gg_to_4": "2.1", "bs1361": "1.5", "bs3036": 2}[device]) * mp.mpf(rating_a)
+
+
+@electrical
+def cold_loop_limit(limit_ohm):
+    return D("0.8") * mp.mpf(limit_ohm)
+
+
+@electrical
+def earth_resistance_limit(residual_current_ma, touch_voltage_v=50):
+    # RA IdN <= 50 V, IEC 60364-4-41 411.5.3
+    return mp.mpf(touch_voltage_v) * 1000 / residual_current_ma
+
+
+@electrical
+def touch_voltage(voltage_v, external_ohm, line_ohm, protective_ohm):
+    # Ut = U0 R2/(Ze + R1 + R2)
+    return mp.mpf(voltage_v) / (1 + (mp.mpf(external_ohm) + line_ohm) / protective_ohm)
+
+
+@electrical
+def bonding_resistance_limit(operating_current_a, touch_voltage_v=50):
+    return mp.mpf(touch_voltage_v) / operating_current_a
+
+
+@electrical
+def extraneous_part_resistance(voltage_v, body_current_ma, body_impedance_ohm=1000):
+    # U0/IB - ZB
+    return mp.mpf(voltage_v) * 1000 / body_current_ma - body_impedance_ohm
+
+
+@electrical
+def protective_conductor_area(line_area_mm2):
+    # Table 54.7: S to 16, 16 from there to 35, half above
+    s = mp.mpf(line_area_mm2)
+    return s if s <= 16 else mp.mpf(16) if s <= 35 else s / 2
+
+
+@electrical
+def joint_resistance_under_load(drop_v, current_a):
+    return mp.mpf(drop_v) / current_a
+
+
+@electrical
+def joint_heating(resistance_ohm, current_a):
+    return mp.mpf(current_a) ** 2 * resistance_ohm
+
+
+@electrical
+def residual_share(leakage_ma, residual_current_ma):
+    return 100 * mp.mpf(leakage_ma) / residual_current_ma
+
+
+@electrical
+def cooker_demand(connected_a, socket):
+    # Whitfield Table 6.2: 10 A + 30 % of the rest + 5 A if there is a socket
+    i = mp.mpf(connected_a)
+    return min(i, mp.mpf(10)) + D("0.3") * max(i - 10, mp.mpf(0)) + (5 if socket == "with_socket" else 0)
+
+
+@electrical
+def heating_demand(connected_a):
+    # 100 % to 10 A + 50 % of the balance
+    i = mp.mpf(connected_a)
+    return i if i <= 10 else 5 + i / 2
+
+
+@electrical
+def lighting_demand(connected_a):
+    return D("0.66") * mp.mpf(connected_a)
+
+
+@electrical
+def circuits_demand(largest_a, others_a):
+    return mp.mpf(largest_a) + D("0.4") * mp.mpf(others_a)
+
+
 # ------------------------------------------------------------------- sensing
 
 @sensing
@@ -567,6 +787,34 @@ POINTS = {
     "electrical.max_earth_fault_loop_impedance": dict(voltage_v=230, minimum_voltage_factor="0.95", operating_current_a=160),
     "electrical.warm_loop_impedance": dict(cold_loop_impedance_ohm="0.93", external_ohm="0.28"),
     "electrical.prospective_fault_current": dict(voltage_v=230, impedance_ohm="0.35"),
+    "electrical.conductor_resistance_20": dict(metal="copper", conductor_class="2", area_mm2="2.5"),
+    "electrical.current_capacity": dict(coefficient_a=15, exponent_m="0.625", coefficient_b=0, exponent_n=1, area_mm2="2.5"),
+    "electrical.installed_capacity": dict(installation="pvc_2_c", area_mm2="2.5"),
+    "electrical.flat_twin_capacity": dict(method="C", area_mm2="2.5"),
+    "electrical.flat_twin_voltage_drop": dict(area_mm2="2.5"),
+    "electrical.smallest_size": dict(method="C", rating_a=32, design_current_a=30, length_m=20, correction_factor=1, drop_limit_v="11.5", external_ohm="0.35", loop_limit_ohm="1.366", let_through_a2s=10000),
+    "electrical.ambient_factor": dict(conductor_max_c=70, ambient_c=40),
+    "electrical.grouping_factor": dict(arrangement="bunched", circuits="3"),
+    "electrical.thermal_insulation_factor": dict(length_in_insulation_mm="100", edition="16th"),
+    "electrical.required_capacity": dict(rating_a=32, ambient_factor="0.94", grouping_factor="0.8"),
+    "electrical.short_overload_current": dict(capacity_a=27, preload_a=10, time_s=600, time_constant_s=300),
+    "electrical.breaker_operating_current": dict(type="B", rating_a=32),
+    "electrical.breaker_holding_current": dict(type="C", rating_a=16),
+    "electrical.fuse_operating_current": dict(fuse="bs3036_30", disconnection_time_s="0.4"),
+    "electrical.conventional_operating_current": dict(device="breaker", rating_a=32),
+    "electrical.cold_loop_limit": dict(limit_ohm="2.185"),
+    "electrical.earth_resistance_limit": dict(residual_current_ma=30),
+    "electrical.touch_voltage": dict(voltage_v=230, external_ohm="0.35", line_ohm="0.1956", protective_ohm="0.3194"),
+    "electrical.bonding_resistance_limit": dict(operating_current_a=160),
+    "electrical.extraneous_part_resistance": dict(voltage_v=230, body_current_ma=30),
+    "electrical.protective_conductor_area": dict(line_area_mm2=25),
+    "electrical.joint_resistance_under_load": dict(drop_v="1.2", current_a=10),
+    "electrical.joint_heating": dict(resistance_ohm="0.12", current_a=10),
+    "electrical.residual_share": dict(leakage_ma="7.5", residual_current_ma=30),
+    "electrical.cooker_demand": dict(connected_a=50, socket="with_socket"),
+    "electrical.heating_demand": dict(connected_a=30),
+    "electrical.lighting_demand": dict(connected_a=6),
+    "electrical.circuits_demand": dict(largest_a=32, others_a=52),
     "sensing.ntc_resistance": dict(temperature_c=5, reference_ohm=10000, reference_c=25, beta_k=3950),
     "sensing.ntc_temperature": dict(resistance_ohm="12535.3", reference_ohm=10000, reference_c=25, beta_k=3950),
     "sensing.beta_from_two_points": dict(temperature_1_c=25, resistance_1_ohm=10000, temperature_2_c=85, resistance_2_ohm=1072),
@@ -615,7 +863,7 @@ POINTS = {
     "air.air_density": dict(temperature_c=20, relative_humidity_percent=50, pressure_pa=101325),
     "air.air_viscosity": dict(temperature_c=20),
 }
-CHOICES = {"material", "tolerance_class"}
+CHOICES = {"material", "tolerance_class", "metal", "conductor_class", "installation", "method", "arrangement", "circuits", "length_in_insulation_mm", "edition", "type", "fuse", "disconnection_time_s", "device", "socket"}
 
 
 def as_arguments(inputs):

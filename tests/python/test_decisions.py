@@ -58,7 +58,7 @@ def test_the_better_reading():
     assert b["argument"] == "voltage_drop_v" and b["outcome"] == "pass" and b["share"] == pytest.approx(1)
     assert b["standard_uncertainty"] == pytest.approx(0.2 / 1.6749, abs=0.01)  # rounded down to two digits
     assert drop(11.3, b["standard_uncertainty"]).outcome == "pass"
-    assert "voltage_drop_v" in v.settle and v.to_dict()["better"]["now"] == pytest.approx(0.5)
+    assert "voltage drop at the design current" in v.settle and v.to_dict()["better"]["now"] == pytest.approx(0.5)
     assert drop(9.0).better is None
     assert drop(11.5).better is None and "limit itself" in drop(11.5).settle
     fine, coarse = Instrument("fine", {"voltage": Accuracy(percent=0.5)}), Instrument("coarse", {"voltage": Accuracy(percent=5)})

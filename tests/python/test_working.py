@@ -120,7 +120,7 @@ def test_no_step_twice_and_each_after_what_it_needs():
     for name, values, steps in ALL_STEPS:
         symbols = [s["symbol"] for s in steps]
         assert len(set(symbols)) == len(symbols), f"{name} {values}: {symbols}"
-        said = [(s["equation"], s["unit"], s["source"]) for s in steps]
+        said = [(s["equation"], s["unit"], s["source"], s["condition"]) for s in steps]
         assert len(set(said)) == len(said), f"{name} {values}: {said}"
         for k, s in enumerate(steps):
             for later in symbols[k + 1 :]:
@@ -144,9 +144,10 @@ class Equation:
         self.lines = {}
         self.roots = {}
         self.hints = {s["equation"]: s["value"] for s in door(name).worked(*values).steps if s["equation"].startswith(ROOT)}
+        self.words = []
         for a, x in zip(FORMULAS[name]["arguments"], values, strict=True):
             if "one_of" in a:
-                self.row = a["one_of"].index(x)
+                self.words.append((a["one_of"], a["one_of"].index(x)))
             else:
                 self.values[a["symbol"]] = x
         for line in lines:
@@ -154,9 +155,15 @@ class Equation:
                 continue
             symbol, _, expression = line.partition(" = ")
             if " for " in expression:  # the rows of a table, in the order of its words
-                self.values[symbol] = Line(expression[1:-1].split("; ")[self.row].partition(" for ")[0]).value()
+                rows = [row.partition(" for ") for row in expression[1:-1].split("; ")]
+                self.values[symbol] = Line(rows[self.row_of([label for _, _, label in rows])][0]).value()
             else:
                 self.lines[symbol] = expression
+
+    def row_of(self, labels):
+        """The row of the word whose table has these labels: as many as it has keys, which most of them speak of."""
+        fitting = [(sum(k.replace("_", " ") in label for k, label in zip(keys, labels)), row) for keys, row in self.words if len(keys) == len(labels)]
+        return max(fitting)[1]
 
     def value(self, symbol):
         if symbol not in self.values:

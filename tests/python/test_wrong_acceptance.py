@@ -33,7 +33,7 @@ RESERVE = 1.6749
 # A true length of 100 m, where the drop limit has its kink, is where first-order propagation fails: a length read too long lifts the limit,
 # one read too short does not lower it. The share accepted follows by quadrature in test_bound_at_a_kink; near such a kink the verdict notes
 # that its margin bends. No length is 100 m to the millimetre: lengths spread about it stay below 5 %.
-KINK = 0.06747
+KINK = 0.06704
 
 
 @dataclass
@@ -166,6 +166,89 @@ def _(random, n, beyond):
     return electrical.check_rcd_trip(Readings(np.where(none, 0, x), states=np.where(none, 3, 0), accuracy=Accuracy(percent=6)), "general", BOOK)
 
 
+@case("trip time at 5 I, worst case of the class", "check_rcd_trip_at")
+def _(random, n, beyond):
+    return electrical.check_rcd_trip_at(shown(40 * (1 + beyond), random, n, percent=10), "general_5x", BOOK)
+
+
+@case("selective, too early", "check_rcd_trip_at")
+def _(random, n, beyond):
+    return electrical.check_rcd_trip_at(shown(130 / (1 + beyond), random, n, percent=10), "selective_1x", BOOK)
+
+
+@case("fault current in doubt", "check_breaking_capacity")
+def _(random, n, beyond):
+    meter = Accuracy(percent=5, counts=5, resolution=10)
+    return electrical.check_breaking_capacity(Readings(shown(6000 * (1 + beyond), random, n, 5, 5, 10), accuracy=meter), 6000, BOOK)
+
+
+@case("capacity in doubt", "check_overload")
+def _(random, n, beyond):
+    capacity = 32 / (1 + beyond) + random.normal(0, 1.0, n)
+    return electrical.check_overload(32, 20, Readings(capacity, standard_uncertainty=1.0), BOOK)
+
+
+@case("capacity in doubt", "check_overload_operation")
+def _(random, n, beyond):
+    capacity = 32 / (1 + beyond) + random.normal(0, 1.0, n)
+    return electrical.check_overload_operation(1.45 * 32, Readings(capacity, standard_uncertainty=1.0), BOOK)
+
+
+@case("voltage read", "check_touch_voltage")
+def _(random, n, beyond):
+    meter = Accuracy(percent=2, counts=5, resolution=0.1)
+    return electrical.check_touch_voltage(Readings(shown(50 * (1 + beyond), random, n, 2, 5, 0.1), accuracy=meter), "general", BOOK)
+
+
+@case("continuity, worst case of the class", "check_supplementary_bonding")
+def _(random, n, beyond):
+    return electrical.check_supplementary_bonding(shown(50 / 160 * (1 + beyond), random, n, percent=30), 160, "general", BOOK)
+
+
+@case("electrode, worst case of the class", "check_earth_electrode")
+def _(random, n, beyond):
+    return electrical.check_earth_electrode(shown(50 / 0.1 * (1 + beyond), random, n, percent=30), 100, "general", BOOK)
+
+
+@case("leakage by a clamp", "check_standing_leakage")
+def _(random, n, beyond):
+    meter = Accuracy(percent=5, counts=5, resolution=0.01)
+    return electrical.check_standing_leakage(Readings(shown(9 * (1 + beyond), random, n, 5, 5, 0.01), accuracy=meter), 30, BOOK)
+
+
+@case("time in doubt", "check_disconnection_time")
+def _(random, n, beyond):
+    return electrical.check_disconnection_time(Readings(0.4 * (1 + beyond) + random.normal(0, 0.02, n), standard_uncertainty=0.02), "tn_final", BOOK)
+
+
+@case("cold loop, worst case of the class", "check_cold_loop_impedance")
+def _(random, n, beyond):
+    return electrical.check_cold_loop_impedance(shown(0.8 * 1.366 * (1 + beyond), random, n, percent=30), 1.366, "common-practice")
+
+
+@case("bonding conductor, 2 % and 3 counts", "check_bonding_continuity")
+def _(random, n, beyond):
+    meter = Accuracy(percent=2, counts=1, resolution=0.001)
+    return electrical.check_bonding_continuity(Readings(shown(0.05 * (1 + beyond), random, n, 2, 1, 0.001), accuracy=meter), "common-practice")
+
+
+@case("current of the load read", "check_fuse_for_load")
+def _(random, n, beyond):
+    return electrical.check_fuse_for_load(Readings(3 * (1 + beyond) + random.normal(0, 0.05, n), standard_uncertainty=0.05), 3, BOOK)
+
+
+@case("temperature around the cord in doubt", "check_flex_for_fuse")
+def _(random, n, beyond):
+    ambient = 60 - 30 * (5 / 6 / (1 + beyond)) ** 2  # where a cord of 0.75 mm2, 6 A at 30 C, carries 5 A
+    read = ambient + rectangle(random, 2.0, n)
+    return electrical.check_flex_for_fuse(5, "0.75", Readings(read, accuracy=Accuracy(limit=2.0)), BOOK)
+
+
+@case("demand in doubt", "check_maximum_demand")
+def _(random, n, beyond):
+    return electrical.check_maximum_demand(Readings(60 * (1 + beyond) + random.normal(0, 3, n), standard_uncertainty=3.0), 60, BOOK)
+
+
 # ---- heating ---------------------------------------------------------------------------------------------------------
 
 
@@ -286,7 +369,7 @@ def test_wrong_acceptance(c, beyond):
 
 
 def test_every_check_is_simulated():
-    checks = {d["name"].split(".")[1] for d in makegood.catalogue() if d["kind"] == "check"}
+    checks = {d["name"].split(".")[1] for d in makegood.catalogue() if d["kind"] == "check" and not all("one_of" in a for a in d["arguments"])}  # words have no doubt
     assert checks == {c.check for c in CASES}
 
 
@@ -336,9 +419,9 @@ def test_bound_at_a_kink():
     accepted = float(np.sum(0.5 * (share[1:] + share[:-1]) * np.diff(metres)))
     assert accepted == pytest.approx(KINK, abs=5e-6)
     tape = Instrument("tape", {"length": Accuracy(percent=2)})
-    v = electrical.check_voltage_drop(Measured(6.86, 0.02), 230, "lighting", BOOK, makegood.Reading(100.0, instrument=tape))
+    v = electrical.check_voltage_drop(Measured(6.855, 0.02), 230, "lighting", BOOK, makegood.Reading(100.0, instrument=tape))
     assert v.outcome == "pass" and any("bends within its doubt" in t for t in v.notes)
-    far = electrical.check_voltage_drop(Measured(6.86, 0.02), 230, "lighting", BOOK, makegood.Reading(80.0, instrument=tape))
+    far = electrical.check_voltage_drop(Measured(6.855, 0.02), 230, "lighting", BOOK, makegood.Reading(80.0, instrument=tape))
     assert far.outcome == "pass" and not far.notes
 
 

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
-// Checks of an installation: voltage drop, adiabatic heating, loop impedance, insulation, tripping time.
+// Checks of an installation: voltage drop, heating by faults and loads, loops, insulation, residual current devices, bonding, fuses and cords.
 // Subject: electrical.
 #pragma once
 #include "../verdict.hpp"
+#include "capacity.hpp"
 #include "conductors.hpp"
+#include "devices.hpp"
 #include "protection.hpp"
 
 namespace makegood {
@@ -76,7 +78,155 @@ inline constexpr auto check_rcd_trip = check(
        choice{"rcd_kind", rcd_kinds, "kind of device"}),
     rule_use{"rcd_trip_time", "rcd_kind", trip_time_rule}, comparator::at_most, source{"IEC 61008-1", "operating times at I_Δn"},
     [](auto time, auto) { return time; }, [](auto rule, auto, auto) { return rule[0]; },
-    "A live test: prove the protective conductor first. The worse of the two half-waves counts. A selective type also has a least time, which this check does not judge.");
+    "A live test: prove the protective conductor first. The worse of the two half-waves counts. A selective type also has a least time: check_rcd_trip_at holds it to both.");
+
+inline constexpr column trip_window_rule[] = {{"t_min", unit::millisecond}, {"t_max", unit::millisecond}};
+inline constexpr choice_row rcd_test_rows[] = {{"general_1x", "general type at I_Δn"},     {"general_2x", "general type at 2 I_Δn"},     {"general_5x", "general type at 5 I_Δn"},
+                                               {"selective_1x", "selective type at I_Δn"}, {"selective_2x", "selective type at 2 I_Δn"}, {"selective_5x", "selective type at 5 I_Δn"}};
+inline constexpr choice_table rcd_tests{{}, rcd_test_rows};
+inline constexpr auto check_rcd_trip_at = check(
+    out{"check_rcd_trip_at", "t", unit::millisecond, "Tripping time of a residual current device at a multiple of its rated residual current, against its longest and, selective, its least time."},
+    in(arg{"time_ms", "t", unit::millisecond, between(0, 1e6), "tripping time at this test current"}.usually(5, 600).read_by(reads::rcd_time),
+       choice{"rcd_test", rcd_tests, "kind of device and test current"}),
+    rule_use{"rcd_trip_window", "rcd_test", trip_window_rule}, comparator::within, source{"IEC 61008-1", "Table 1, operating and non-actuating times"},
+    [](auto time, auto) { return time; }, [](auto rule, auto, auto) { return band{rule[0], rule[1]}; },
+    "A live test: prove the protective conductor first. Which test currents are required belongs to the edition; times at other currents inform.");
+
+inline constexpr auto check_breaking_capacity = check(
+    out{"check_breaking_capacity", "I_pf", unit::ampere, "Prospective fault current against what the protective device can break."},
+    in(arg{"fault_current_a", "I_pf", unit::ampere, between(0, 1e6), "highest prospective fault current where the device stands"}.usually(100, 16000),
+       arg{"breaking_capacity_a", "I_cn", unit::ampere, positive_to(1e6), "rated short-circuit capacity of the device, or of it with the one before it"}.usually(1500, 16000)),
+    rule_use{"breaking_capacity"}, comparator::at_most, source{"IEC 60364-4-43", "434.5.1", "memory"}, [](auto current, auto) { return current; },
+    [](auto, auto, auto capacity) { return capacity; },
+    "The larger of the currents between lines, line and neutral, and line and earth counts, at the highest supply voltage. A live test: prove the protective conductor dead first.");
+
+inline constexpr auto check_overload = check(
+    out{"check_overload", "I_n", unit::ampere, "Rated current of a device between the current of the circuit and the capacity of its cable."},
+    in(detail::rating_arg, arg{"design_current_a", "I_b", unit::ampere, between(0, 1e4), "design current"}.usually(1, 5),
+       arg{"capacity_a", "I_z", unit::ampere, positive_to(1e4), "capacity of the cable where it lies, all factors in it"}.usually(64, 85)),
+    rule_use{"overload_coordination"}, comparator::within, source{"IEC 60364-4-43", "433.1, I_b ≤ I_n ≤ I_z"}, [](auto rating, auto, auto) { return rating; },
+    [](auto, auto, auto design, auto capacity) { return band{design, capacity}; },
+    "The worst place of the run counts: in insulation, in a group, in a hot space.");
+
+inline constexpr column overload_factor_rule[] = {{"k", unit::one}};
+inline constexpr auto check_overload_operation = check(
+    out{"check_overload_operation", "I_2", unit::ampere, "Current that is sure to operate the device against what the cable bears for a while."},
+    in(arg{"operating_current_a", "I_2", unit::ampere, positive_to(1e4), "conventional operating current of the device"}.usually(8, 100),
+       arg{"capacity_a", "I_z", unit::ampere, positive_to(1e4), "capacity of the cable where it lies, all factors in it"}.usually(10, 85)),
+    rule_use{"overload_operation", "", overload_factor_rule}, comparator::at_most, source{"IEC 60364-4-43", "433.1, I_2 ≤ 1.45 I_z"}, [](auto current, auto) { return current; },
+    [](auto rule, auto, auto capacity) { return rule[0] * capacity; },
+    "Circuit-breakers meet it whenever their rating is within the capacity; a rewirable fuse needs the factor 0.725.");
+
+inline constexpr column touch_limit_rule[] = {{"U_L", unit::volt}};
+inline constexpr choice_row location_rows[] = {{"general", "ordinary location"}, {"special", "location with the lower limit, such as medical or agricultural"}};
+inline constexpr choice_table locations{{}, location_rows};
+inline constexpr auto check_touch_voltage = check(
+    out{"check_touch_voltage", "U_t", unit::volt, "Touch voltage that stays, against its conventional limit."},
+    in(arg{"touch_voltage_v", "U_t", unit::volt, between(0, 1e4), "voltage that stays on exposed metal"}.usually(0, 120).read_by(reads::voltage), choice{"location", locations, "kind of location"}),
+    rule_use{"touch_voltage_limit", "location", touch_limit_rule}, comparator::at_most, source{"IEC 60364-4-41", "411 and 415.2, conventional touch voltage limit"},
+    [](auto voltage, auto) { return voltage; }, [](auto rule, auto, auto) { return rule[0]; },
+    "A voltage above the limit is allowed only until automatic disconnection. Isolate; do not touch the metal to find out.");
+
+inline constexpr auto check_supplementary_bonding = check(
+    out{"check_supplementary_bonding", "R", unit::ohm, "Resistance between parts that can be touched together against the limit from the device's current."},
+    in(arg{"resistance_ohm", "R", unit::ohm, between(0, 1e6), "resistance between the parts"}.usually(0.01, 2).read_by(reads::continuity),
+       arg{"operating_current_a", "I_a", unit::ampere, positive_to(1e6), "current that operates the device: within 5 s, or I_Δn of a residual current device"}.usually(0.03, 320),
+       choice{"location", locations, "kind of location"}),
+    rule_use{"touch_voltage_limit", "location", touch_limit_rule}, comparator::at_most, touch_rule, [](auto resistance, auto, auto) { return resistance; },
+    [](auto rule, auto, auto current, auto) { return call(bonding_resistance_limit, current, rule[0]); },
+    "Dead and isolated. Left out in a bathroom only where disconnection, 30 mA devices on all circuits and main bonding of all extraneous parts are proved.");
+
+inline constexpr auto check_earth_electrode = check(
+    out{"check_earth_electrode", "R_A", unit::ohm, "Resistance of an earth electrode against the limit of the residual current device that relies on it."},
+    in(arg{"resistance_ohm", "R_A", unit::ohm, between(0, 1e6), "resistance of electrode and protective conductors"}.usually(5, 400).read_by(reads::loop_impedance),
+       arg{"residual_current_ma", "I_Δn", unit::milliampere, positive_to(1e5), "rated residual current"}.usually(10, 500), choice{"location", locations, "kind of location"}),
+    rule_use{"touch_voltage_limit", "location", touch_limit_rule}, comparator::at_most, source{"IEC 60364-4-41", "411.5.3, R_A I_Δn ≤ 50 V"},
+    [](auto resistance, auto, auto) { return resistance; }, [](auto rule, auto, auto residual, auto) { return call(earth_resistance_limit, residual, rule[0]); },
+    "Soil dries and freezes: above 200 Ω an electrode may not be stable. Never disconnect an earth electrode with the installation live.");
+
+inline constexpr column leakage_rule[] = {{"p_max", unit::percent}};
+inline constexpr auto check_standing_leakage = check(
+    out{"check_standing_leakage", "p", unit::percent, "Standing leakage as a share of the residual current device's rated current, against the share that avoids unwanted trips."},
+    in(arg{"leakage_ma", "I_L", unit::milliampere, between(0, 1e5), "standing current in the protective conductors behind the device"}.usually(0.1, 12),
+       arg{"residual_current_ma", "I_Δn", unit::milliampere, positive_to(1e5), "rated residual current"}.usually(10, 300)),
+    rule_use{"standing_leakage", "", leakage_rule}, comparator::at_most, source{"BS 7671:2018", "531.3.2", "memory"},
+    [](auto leakage, auto residual) { return call(residual_share, leakage, residual); }, [](auto rule, auto, auto) { return rule[0]; },
+    "More than the share is a cause of unwanted trips, not a danger by itself; less than it proves nothing about insulation.");
+
+inline constexpr column disconnection_rule[] = {{"t_max", unit::second}};
+inline constexpr choice_row disconnection_kind_rows[] = {{"tn_final", "final circuit in a TN system, above 120 up to 230 V"}, {"tt_final", "final circuit in a TT system, above 120 up to 230 V"},
+                                                         {"tn_distribution", "distribution circuit in a TN system"},           {"tt_distribution", "distribution circuit in a TT system"}};
+inline constexpr choice_table disconnection_kinds{{}, disconnection_kind_rows};
+inline constexpr auto check_disconnection_time = check(
+    out{"check_disconnection_time", "t", unit::second, "Time in which a fault is disconnected against the longest that the system allows."},
+    in(arg{"time_s", "t", unit::second, between(0, 1e4), "time to disconnection at the fault current"}.usually(0.01, 5), choice{"circuit", disconnection_kinds, "system and kind of circuit"}),
+    rule_use{"disconnection_time", "circuit", disconnection_rule}, comparator::at_most, source{"IEC 60364-4-41", "411.3.2, Table 41.1"}, [](auto time, auto) { return time; },
+    [](auto rule, auto, auto) { return rule[0]; }, "The time belongs to the device's slowest curve at the lowest fault current, with warm conductors.");
+
+inline constexpr column cold_loop_rule[] = {{"k", unit::one}};
+inline constexpr auto check_cold_loop_impedance = check(
+    out{"check_cold_loop_impedance", "Z_m", unit::ohm, "Loop impedance read on cold conductors against the rule of thumb."},
+    in(arg{"loop_impedance_ohm", "Z_m", unit::ohm, between(0, 1e6), "loop impedance read, cold"}.usually(0.1, 3).read_by(reads::loop_impedance),
+       arg{"limit_ohm", "Z_s", unit::ohm, positive_to(1e6), "highest loop impedance at working temperature, with C_min in it"}.usually(0.2, 8)),
+    rule_use{"warm_cable_factor", "", cold_loop_rule}, comparator::at_most, source{"Rule of the trade", "0.8 times the limit", "common-practice"},
+    [](auto impedance, auto) { return impedance; }, [](auto rule, auto, auto limit) { return rule[0] * limit; },
+    "In place of a correction for temperature, never together with one. A live test: prove the protective conductor dead first.");
+
+inline constexpr column bonding_rule[] = {{"R_max", unit::ohm}};
+inline constexpr auto check_bonding_continuity = check(
+    out{"check_bonding_continuity", "R", unit::ohm, "Resistance of a bonding conductor and its clamps against the trade's figure for a sound one."},
+    in(arg{"resistance_ohm", "R", unit::ohm, between(0, 1e6), "resistance from the main earthing terminal to the metal, clamp included"}.usually(0.01, 0.2).read_by(reads::continuity)),
+    rule_use{"bonding_continuity", "", bonding_rule}, comparator::at_most, source{"Rule of the trade", "0.05 Ω", "common-practice"}, [](auto resistance) { return resistance; },
+    [](auto rule, auto) { return rule[0]; }, "Dead and isolated, one end of the conductor off: parallel paths hide a loose clamp. A long run has its own resistance.");
+
+inline constexpr auto check_fuse_for_load = check(
+    out{"check_fuse_for_load", "I_b", unit::ampere, "Current of an appliance against the fuse of its plug or connection unit."},
+    in(arg{"load_current_a", "I_b", unit::ampere, between(0, 1000), "current of the appliance"}.usually(0.1, 12), arg{"fuse_rating_a", "I_n", unit::ampere, positive_to(1000), "rated current of the fuse"}.usually(3, 13)),
+    rule_use{"fuse_for_load"}, comparator::at_most, source{"IEC 60364-4-43", "433.1, I_b ≤ I_n"}, [](auto load, auto) { return load; }, [](auto, auto, auto rating) { return rating; },
+    "Motors and power supplies draw more when they are switched on: the maker's figure for the fuse comes first. 3 A at 230 V is only 690 W.");
+
+inline constexpr column flex_columns[] = {{"I_z", unit::ampere}, {"d", unit::millivolt_per_ampere_metre}, {"m_max", unit::one}};
+inline constexpr choice_row flex_rows[] = {
+    // capacity, single-phase mV/(A·m) at 60 °C (0: not read), mass in kg that a twin cord may carry
+    {"0.5", "0.5 mm²", {3, 93, 2}}, {"0.75", "0.75 mm²", {6, 62, 3}}, {"1", "1 mm²", {10, 46, 5}}, {"1.25", "1.25 mm²", {13, 0, 5}},
+    {"1.5", "1.5 mm²", {16, 32, 5}}, {"2.5", "2.5 mm²", {25, 19, 5}}, {"4", "4 mm²", {32, 12, 5}}};
+inline constexpr choice_table flexes{flex_columns, flex_rows};
+MAKEGOOD_ARGUMENTS_WITH_DEFAULTS(check_flex_for_fuse_arguments, (fuse_rating_a, area_mm2, ambient_c), (conductor_max_c = T(60.0)));
+inline constexpr auto check_flex_for_fuse = check(
+    out{"check_flex_for_fuse", "I_n", unit::ampere, "Fuse of an appliance against the capacity of its flexible cord where it lies."},
+    in<check_flex_for_fuse_arguments>(
+        arg{"fuse_rating_a", "I_n", unit::ampere, positive_to(1000), "rated current of the fuse"}.usually(3, 13), choice{"area_mm2", flexes, "cross-section of the cord, mm²"},
+        arg{"ambient_c", "t_a", unit::celsius, between(-50, 300), "temperature around the cord"}.usually(20, 50),
+        arg{"conductor_max_c", "t_p", unit::celsius, between(40, 300), "highest normal temperature of the cord: 60 °C for common ones"}.usually(60, 90).otherwise(60)),
+    rule_use{"flex_protection"}, comparator::at_most, source{"BS 7671:2008 and later", "Appendix 4, Table 4F3A"}, [](auto fuse, auto, auto, auto) { return fuse; },
+    [](auto, auto, auto cord, auto ambient, auto hottest) { return cord[0] * minimum(sqrt((hottest - ambient) / constant(30.0, unit::kelvin)), constant(1.0, unit::one)); },
+    "A fuse above the cord's rating may be right under the appliance's own standard (short cords of 0.75 mm² on a 13 A plug): ask the maker before condemning it.",
+    requires_that([](auto, auto, auto ambient, auto hottest) { return ambient <= hottest; }, "the surroundings are not hotter than the cord may be"));
+
+// Ranks: each type does all that those before it do.
+inline constexpr column rcd_type_columns[] = {{"rank", unit::one}};
+inline constexpr choice_row rcd_type_rows[] = {{"AC", "type AC: alternating residual current", {1}}, {"A", "type A: pulsating direct current as well", {2}},
+                                               {"F", "type F: mixed frequencies of single-phase drives as well", {3}}, {"B", "type B: smooth direct current as well", {4}}};
+inline constexpr choice_table rcd_types{rcd_type_columns, rcd_type_rows};
+inline constexpr column load_rank_columns[] = {{"needed", unit::one}};
+inline constexpr choice_row load_electronics_rows[] = {
+    {"resistive", "resistive load, no electronics", {1}},
+    {"single_phase_electronics", "single-phase electronics: controllers, power supplies, LED lighting, dimmers", {2}},
+    {"class_1_it", "several power supplies of office or entertainment equipment", {2}},
+    {"single_phase_drive", "single-phase variable-speed drive: washing machine, heat pump, inverter fan", {3}},
+    {"three_phase_rectifier", "three-phase rectifier, photovoltaic inverter without separation, charging point without its own detection of direct current", {4}}};
+inline constexpr choice_table load_electronics{load_rank_columns, load_electronics_rows};
+inline constexpr auto check_rcd_type_for_load = check(
+    out{"check_rcd_type_for_load", "type", unit::one, "Type of a residual current device (rank AC 1, A 2, F 3, B 4) against what the electronics of its load need."},
+    in(choice{"rcd_type", rcd_types, "type marked on the device"}, choice{"load", load_electronics, "electronics of the load"}), rule_use{"rcd_type_for_load"}, comparator::at_least,
+    source{"IEC 60755 and IEC 62423", "types of residual current device", "memory"}, [](auto type, auto) { return type[0]; }, [](auto, auto, auto load) { return load[0]; },
+    "Direct current can blind a device of a lesser type. The maker of the load comes first: some state the type in their instructions.");
+
+inline constexpr auto check_maximum_demand = check(
+    out{"check_maximum_demand", "I", unit::ampere, "Demand of the installation against the rating of its supply."},
+    in(arg{"demand_a", "I", unit::ampere, between(0, 1e4), "demand after diversity"}.usually(10, 120), arg{"supply_rating_a", "I_n", unit::ampere, positive_to(1e4), "rated current of the supply's fuse"}.usually(40, 100)),
+    rule_use{"maximum_demand"}, comparator::at_most, source{"BS 7671:2018", "311.1"}, [](auto demand, auto) { return demand; }, [](auto, auto, auto rating) { return rating; },
+    "The supply's fuse belongs to the network operator: read its rating from the carrier only, and ask the operator.");
 
 }  // namespace electrical
 }  // namespace v1

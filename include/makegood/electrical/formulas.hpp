@@ -4,3 +4,7 @@
 #pragma once
 #include "conductors.hpp"
 #include "protection.hpp"
+#include "capacity.hpp"
+#include "demand.hpp"
+#include "devices.hpp"
+#include "sizing.hpp"
