@@ -18,6 +18,7 @@ using entries = list<
     resistance_at_temperature,
     loop_resistance,
     length_from_resistance,
+    cross_connected_resistance,
     check_voltage_drop,
     adiabatic_k,
     adiabatic_k_from_constants,
