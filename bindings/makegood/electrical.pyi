@@ -3,15 +3,15 @@
 """Conductors, protection, tests: what a circuit carries, loses and withstands."""
 
 from collections.abc import Sequence
-from typing import Final, final, Literal, overload, TypeAlias
+from typing import Any, Final, final, Literal, overload, TypeAlias
 
 import numpy as np
 import numpy.typing as npt
 
-from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Reading, Rulebook, Verdict, _Array, _Given, _Rows
 from ._measured import MeasuredArray
 from ._rows import Verdicts
-from ._slow import Worked
+from ._slow import Result, Worked
 
 _LoadKind: TypeAlias = Literal["lighting", "other", "lighting_private_supply", "other_private_supply"]
 _Material: TypeAlias = Literal["copper", "aluminium", "steel", "lead"]
@@ -1010,6 +1010,110 @@ class _LengthFromResistance(Formula):
         self,
         resistance_ohm: float | Measured | Distribution,
         resistance_mohm_per_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _CrossConnectedResistance(Formula):
+    """Reading between two conductors of a sound ring at one point, their ends linked crosswise at the board."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        first_ohm: float,
+        second_ohm: float,
+        position_ratio: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Reading between two conductors of a sound ring at one point, their ends linked crosswise at the board."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        first_ohm: float | Measured,
+        second_ohm: float | Measured,
+        position_ratio: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        first_ohm: float | _Array,
+        second_ohm: float | _Array,
+        position_ratio: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        first_ohm: float | _Array | Measured | MeasuredArray,
+        second_ohm: float | _Array | Measured | MeasuredArray,
+        position_ratio: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        first_ohm: float | Measured,
+        second_ohm: float | Measured,
+        position_ratio: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        first_ohm: float | Measured,
+        second_ohm: float | Measured,
+        position_ratio: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        first_ohm: float | _Array,
+        second_ohm: float | _Array,
+        position_ratio: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        first_ohm: float | tuple[float, float],
+        second_ohm: float | tuple[float, float],
+        position_ratio: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        first_ohm: float | Measured | Distribution,
+        second_ohm: float | Measured | Distribution,
+        position_ratio: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        first_ohm: float | Measured | Distribution,
+        second_ohm: float | Measured | Distribution,
+        position_ratio: float | Measured | Distribution,
         *,
         trials: int | None = None,
         digits: int = 2,
@@ -2297,6 +2401,35 @@ class _CheckRcdTrip(Formula):
         rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
+@final
+class _RingTests(Formula):
+    """What is wrong with a ring circuit, by its readings end to end and at outlets: a sound ring, a break, a bridge, spurs, a bad joint, conductors changed over, another cable; with probabilities, its length, each outlet, and the next reading."""
+
+    def __call__(
+        self,
+        line_end_to_end_ohm: float | Measured | Reading | dict[str, Any] | None = None,
+        neutral_end_to_end_ohm: float | Measured | Reading | dict[str, Any] | None = None,
+        cpc_end_to_end_ohm: float | Measured | Reading | dict[str, Any] | None = None,
+        points: Sequence[dict[str, Any]] | None = None,
+        line_mohm_per_m: float | None = None,
+        cpc_mohm_per_m: float | None = None,
+        conductor_temperature_c: float | None = None,
+        expected_length_m: float | Measured | Reading | dict[str, Any] | None = None,
+    ) -> Result:
+        """What is wrong with a ring circuit, by its readings end to end and at outlets: a sound ring, a break, a bridge, spurs, a bad joint, conductors changed over, another cable; with probabilities, its length, each outlet, and the next reading."""
+
+@final
+class _TestRecordConsistency(Formula):
+    """The readings of a board's circuits held against each other: residual, z and p-value of each relation, decided for all of them together (Holm), improbable patterns, and what is missing."""
+
+    def __call__(
+        self,
+        circuits: Sequence[dict[str, Any]],
+        board: dict[str, Any] | None = None,
+        level: float | None = None,
+    ) -> Result:
+        """The readings of a board's circuits held against each other: residual, z and p-value of each relation, decided for all of them together (Holm), improbable patterns, and what is missing."""
+
 voltage_drop: Final[_VoltageDrop]
 voltage_drop_impedance: Final[_VoltageDropImpedance]
 ring_voltage_drop: Final[_RingVoltageDrop]
@@ -2306,6 +2439,7 @@ design_current_three_phase: Final[_DesignCurrentThreePhase]
 resistance_at_temperature: Final[_ResistanceAtTemperature]
 loop_resistance: Final[_LoopResistance]
 length_from_resistance: Final[_LengthFromResistance]
+cross_connected_resistance: Final[_CrossConnectedResistance]
 check_voltage_drop: Final[_CheckVoltageDrop]
 adiabatic_k: Final[_AdiabaticK]
 adiabatic_k_from_constants: Final[_AdiabaticKFromConstants]
@@ -2323,6 +2457,8 @@ check_adiabatic: Final[_CheckAdiabatic]
 check_loop_impedance: Final[_CheckLoopImpedance]
 check_insulation: Final[_CheckInsulation]
 check_rcd_trip: Final[_CheckRcdTrip]
+ring_tests: Final[_RingTests]
+test_record_consistency: Final[_TestRecordConsistency]
 
 __all__ = [
     "voltage_drop",
@@ -2334,6 +2470,7 @@ __all__ = [
     "resistance_at_temperature",
     "loop_resistance",
     "length_from_resistance",
+    "cross_connected_resistance",
     "check_voltage_drop",
     "adiabatic_k",
     "adiabatic_k_from_constants",
@@ -2351,4 +2488,6 @@ __all__ = [
     "check_loop_impedance",
     "check_insulation",
     "check_rcd_trip",
+    "ring_tests",
+    "test_record_consistency",
 ]

@@ -45,6 +45,8 @@ inline constexpr double share_of_tabulated = 0.98, share_of_tabulated_doubt = 0.
 inline constexpr double ring_contact_doubt_ohm = 0.01;      ///< of probes and plug pins, where no statement of the instrument is given
 inline constexpr double ring_contact_doubt_stated_ohm = 0.005;
 inline constexpr double ring_position_doubt = 0.08;         ///< standard uncertainty of a stated place along the ring
+/// 4x(1-x) at an unknown place x, anywhere along the ring: mean and standard deviation.
+inline constexpr double mean_of_place = 2.0 / 3.0, scatter_of_place = 0.29814239699997196;
 inline constexpr double neutral_against_line = 0.005, cpc_against_table = 0.01;  ///< spread of cores in one cable, parts of the value
 
 enum class ring_kind : unsigned char {
@@ -132,8 +134,9 @@ struct ring_setup {
   double cpc_ohm_per_m = 1.0;
   bool straight_neutral = false, straight_cpc = false;
   std::vector<int> on_spur{};       // points (of those used) with a length of their own, in the order of the parameters
-  std::vector<bool> hinted{};
-  int n = 0;                        // points used; parameter 1 + i is the place of point i
+  std::vector<bool> hinted{};       // points whose place along the ring was stated
+  std::vector<int> place{};         // the parameter that is the place of a point; -1: none, an average place with its scatter in the reading
+  int fault = 1;                    // the first parameter of the fault
   bool hints = false;
   bool by_place() const {           // a point's place counts, not only how far it is from the board
     return kind == ring_kind::line_broken || kind == ring_kind::cpc_broken || kind == ring_kind::line_joint || kind == ring_kind::cpc_joint;
@@ -158,7 +161,7 @@ struct ring_prediction {
   auto operator()(const P& p) const {
     using T = std::remove_cvref_t<decltype(p[0])>;
     const T r = p[0];
-    const int fault = 1 + s->n;
+    const int fault = s->fault;
     const ring_kind k = s->kind;
     switch (what) {
       case ring_test::line: return k == ring_kind::line_joint ? T(r + p[fault]) : r;
@@ -169,8 +172,9 @@ struct ring_prediction {
     }
     const bool neutral = what == ring_test::line_neutral;
     const T a = r, b = neutral ? r : T(r * s->ratio);
-    const T x = p[1 + point];
-    const bool is_place = s->hinted[static_cast<std::size_t>(point)] || s->by_place();
+    const int place_of = s->place[static_cast<std::size_t>(point)];
+    const T x = place_of < 0 ? T(mean_of_place) : p[place_of];
+    const bool is_place = s->hinted[static_cast<std::size_t>(point)] || (place_of >= 0 && s->by_place());
     const T q = is_place ? T(4.0 * x * (1.0 - x)) : x;  // 0 at the board, 1 in the middle
     if (neutral ? s->straight_neutral : s->straight_cpc) return T(0.25 * (a + b) * q);
     const bool in_line = k == ring_kind::line_broken || k == ring_kind::line_joint;
@@ -211,13 +215,14 @@ inline void demand_ring_reading(const reading& r, const std::string& name) {
   if (r.is == reading::state::below && !(r.number > 0.0)) throw range_error("ring_tests: " + name + ": \"below\" needs a number above 0 Ω");
 }
 /// A reading for the kernel: the instrument's statement, contacts, and what cores of one cable differ by.
-inline job::observation ring_observation(const std::string& test, const reading& r, std::string_view core, double part) {
+inline job::observation ring_observation(const std::string& test, const reading& r, std::string_view core, double part, double place_part = 0.0) {
   auto o = job::observation::from(test, r, reads::continuity);
   if (o.is == job::observation::kind::not_measured) return o;
   const bool stated = r.stated_for(reads::continuity) != nullptr;
   o.number.add("contact, " + test, stated ? ring_contact_doubt_stated_ohm : ring_contact_doubt_ohm);
   if (!stated && o.is == job::observation::kind::value) o.resolution = 0.01;
   if (part > 0.0) o.gains.push_back({std::string(core), part});
+  if (place_part > 0.0) o.gains.push_back({"place, " + test, place_part});
   return o;
 }
 inline std::string ring_point_name(const ring_readings& in, std::size_t i) {
@@ -377,12 +382,11 @@ class ring_analysis {
 
   void add(ring_setup base, std::string id, std::string text, double prior, std::vector<job::parameter> more, std::vector<std::size_t> points,
            std::string_view open_test = {}, std::size_t opened = 0) {
-    base.n = static_cast<int>(used_.size());
-    base.hinted.clear();
-    base.hints = false;
+    const bool straight = base.straight_neutral || base.straight_cpc;
     for (const auto i : used_) {
       base.hinted.push_back(!is_nan(in_.points[i].position_ratio));
       base.hints = base.hints || base.hinted.back();
+      base.place.push_back(base.hinted.back() || base.by_place() || straight ? base.fault++ : -1);
     }
     const auto s = std::make_shared<const ring_setup>(base);
     job::hypothesis h;
@@ -390,13 +394,12 @@ class ring_analysis {
     h.title = text;
     h.prior = prior;
     h.parameters.push_back({"line", job::distribution::normal(guess_, 0.4 * guess_)});
-    // 4x(1-x) of an unknown place x has the mean 2/3 and the standard deviation 0.298; a few per cent of a reading follow it
     for (std::size_t j = 0; j < used_.size(); ++j) {
       const double place = in_.points[used_[j]].position_ratio;
-      h.parameters.push_back({"place " + std::to_string(j), base.hinted[j] ? job::distribution::normal(place, ring_position_doubt)
+      if (base.place[j] < 0) continue;
+      h.parameters.push_back({"place " + std::to_string(j), base.hinted[j]     ? job::distribution::normal(place, ring_position_doubt)
                                                             : s->by_place() ? job::distribution::uniform(0.0, 1.0)
-                                                            : s->straight_neutral || s->straight_cpc ? job::distribution::triangular(0.0, 1.0, 1.0)
-                                                                                                     : job::distribution::normal(2.0 / 3.0, 0.298)});
+                                                                            : job::distribution::triangular(0.0, 1.0, 1.0)});
     }
     for (auto& m : more) h.parameters.push_back(std::move(m));
     const auto say = [&](const std::string& test, ring_test what, int point, bool open) {
@@ -507,21 +510,25 @@ class ring_analysis {
     }
     // a bridge: the highest points lie between its ends
     const job::parameter left{"part of the length left", job::distribution::uniform(0.35, 0.97)};
-    const std::size_t most = std::min<std::size_t>({high.size() > 1 ? high.size() - 1 : 0, 3, 12 - 2 - used_.size()});
-    const double share[] = {0.2, 0.1, 0.3, 0.4};
+    std::size_t places = 0;
+    for (const auto i : used_) places += !is_nan(in_.points[i].position_ratio);
+    const std::size_t most = std::min<std::size_t>(high.size() > 1 ? high.size() - 1 : 0, job::most_parameters - 2 - places);
+    const double unread = 1.0 / (1.0 + static_cast<double>(high.size()));  // that none of the outlets read lies between
     for (std::size_t k = 0; k <= most; ++k) {
       auto s = of(K::interconnected);
       std::vector<job::parameter> more{left};
       std::vector<std::size_t> which;
       for (std::size_t j = 0; j < k; ++j) {
         s.on_spur.push_back(static_cast<int>(high[j]));
-        more.push_back({"excess " + std::to_string(j), job::distribution::uniform(0.0, 0.15)});
+        more.push_back({"excess " + std::to_string(j), job::distribution::normal(0.07, 0.05)});  // s(d-s)/(d+c) of the length, up to d²/(4(d+c))
         which.push_back(used_[high[j]]);
       }
       std::sort(which.begin(), which.end());
       std::string names;
       for (const auto i : which) names += (names.empty() ? " round " : ", ") + ring_point_name(in_, i);
-      add(s, "interconnected_" + std::to_string(k), words_of(K::interconnected) + (k == 0 ? std::string(", no outlet read lies between") : names), weight(K::interconnected) * share[k] / sets(high.size(), k), more, which);
+      const double of_size = most == 0 ? 1.0 : k == 0 ? unread : (1.0 - unread) / static_cast<double>(most);
+      add(s, "interconnected_" + std::to_string(k), words_of(K::interconnected) + (k == 0 ? std::string(", no outlet read lies between") : names),
+          weight(K::interconnected) * of_size / sets(high.size(), k), more, which);
     }
     // conductors changed over, or loose, where a reading or the polarity says so
     for (const auto i : used_) {
@@ -556,8 +563,8 @@ class ring_analysis {
   }
 
   void observe() {
-    const auto give = [&](const std::string& test, const reading& r, std::string_view core, double part) {
-      auto o = ring_observation(test, r, core, part);
+    const auto give = [&](const std::string& test, const reading& r, std::string_view core, double part, double place_part = 0.0) {
+      auto o = ring_observation(test, r, core, part, place_part);
       if (o.is == job::observation::kind::not_measured) return;
       instrument_assumed_ = instrument_assumed_ || o.number.assumed;
       seen_.push_back(std::move(o));
@@ -568,7 +575,7 @@ class ring_analysis {
     for (const auto i : used_) {
       const auto& p = in_.points[i];
       give(test_id("line_neutral", i), p.line_neutral_ohm, "neutral core of the cable", 0.5 * neutral_against_line);
-      give(test_id("line_cpc", i), p.line_cpc_ohm, "protective core of the cable", 0.5 * cpc_against_table);
+      give(test_id("line_cpc", i), p.line_cpc_ohm, "protective core of the cable", 0.5 * cpc_against_table, place_part(i));
       if (p.polarity != polarity::not_read) seen_.push_back(job::observation::outcome(test_id("polarity", i), p.polarity == polarity::right ? "right" : "reversed"));
     }
     if (in_.expected_length_m.has_number()) {
@@ -580,6 +587,12 @@ class ring_analysis {
       o.gains.push_back({"conductor temperature", temperature_doubt()});
       seen_.push_back(std::move(o));
     }
+  }
+  /// How far a reading between line and protective conductor follows an unknown place, as a part of it.
+  double place_part(std::size_t i) const {
+    if (!is_nan(in_.points[i].position_ratio)) return 0.0;
+    const double ratio = cpc_ / line_, low = ratio / (1.0 + ratio), high = 0.25 * (1.0 + ratio);
+    return scatter_of_place * (high - low) / (low + mean_of_place * (high - low));
   }
   double temperature_doubt() const { return 0.00393 * (temperature_assumed_ ? 5.0 : 2.0) / factor_ / 1.7320508075688772; }
 
@@ -653,13 +666,13 @@ class ring_analysis {
     std::vector<double> p;
     for (std::size_t k = 0; k < list_[h].parameters.size(); ++k) {
       const auto& d = list_[h].parameters[k].is;
-      const bool is_place = k >= 1 && k < 1 + used_.size();
+      const bool is_place = k >= 1 && k < static_cast<std::size_t>(from_[h].setup->fault);
       const double mean = is_place ? no_number : engine_->parameter_after(h, k).mean;
       p.push_back(is_nan(mean) ? d.centre() : mean);
     }
     return p;
   }
-  ring_residual residual(const reading& r, const ring_prediction& f, const std::vector<double>& p, int point) const {
+  ring_residual residual(const reading& r, const ring_prediction& f, const std::vector<double>& p, int point, std::size_t i) const {
     ring_residual out;
     if (!r.has_number()) return out;
     out.over_range = r.is == reading::state::above;
@@ -668,16 +681,18 @@ class ring_analysis {
     std::array<double, job::most_parameters> slopes{};
     const int n = static_cast<int>(p.size());
     out.predicted = predicted.slopes(p.data(), n, slopes.data());
-    const auto& d = list_[best_].parameters[static_cast<std::size_t>(1 + point)].is;
-    const auto o = ring_observation("own", r, "core", f.what == ring_test::line_neutral ? 0.5 * neutral_against_line : 0.5 * cpc_against_table);
+    const bool neutral = f.what == ring_test::line_neutral;
+    const auto o = ring_observation("own", r, "core", neutral ? 0.5 * neutral_against_line : 0.5 * cpc_against_table, neutral ? 0.0 : place_part(i));
     double variance = square(o.resolution) / 12.0 + square(0.005 * out.predicted);
     for (const auto& s : o.number.parts) variance += square(s.u);
     for (const auto& g : o.gains)  // the gain of the instrument is in the line's resistance already
       if (g.source.find("gain") == std::string::npos) variance += square(g.u * out.predicted);
-    auto moved = p;
-    for (const double side : {-1.7320508075688772, 1.7320508075688772}) {
-      moved[static_cast<std::size_t>(1 + point)] = d.at_distance(side);
-      variance += 0.5 * square(predicted.value(moved.data(), n) - out.predicted) / 3.0;
+    if (const int k = f.s->place[static_cast<std::size_t>(point)]; k >= 0) {
+      auto moved = p;
+      for (const double by : {-1.7320508075688772, 1.7320508075688772}) {
+        moved[static_cast<std::size_t>(k)] = list_[best_].parameters[static_cast<std::size_t>(k)].is.at_distance(by);
+        variance += 0.5 * square(predicted.value(moved.data(), n) - out.predicted) / 3.0;
+      }
     }
     out.standard_uncertainty = sqrt(variance);
     out.distance = (out.read - out.predicted) / out.standard_uncertainty;
@@ -703,8 +718,8 @@ class ring_analysis {
         setup = std::make_shared<const ring_setup>(plain);
       }
       if (!used_.empty() && (r.in_likelihood || in_.points[i].line_neutral_ohm.has_number() || in_.points[i].line_cpc_ohm.has_number())) {
-        r.line_neutral = residual(in_.points[i].line_neutral_ohm, {setup, ring_test::line_neutral, j}, p, j);
-        r.line_cpc = residual(in_.points[i].line_cpc_ohm, {setup, ring_test::line_cpc, j}, p, j);
+        r.line_neutral = residual(in_.points[i].line_neutral_ohm, {setup, ring_test::line_neutral, j}, p, j, i);
+        r.line_cpc = residual(in_.points[i].line_cpc_ohm, {setup, ring_test::line_cpc, j}, p, j, i);
       }
       for (const auto* one : {&r.line_neutral, &r.line_cpc})
         if (r.in_likelihood && is_finite(one->distance)) worst = std::max(worst, fabs(one->distance));
@@ -717,7 +732,7 @@ class ring_analysis {
       }
       if (likely < list_.size() && r.spur_probability > 0.1) {
         const auto& which = from_[likely].points;
-        const std::size_t k = 1 + used_.size() + static_cast<std::size_t>(std::find(which.begin(), which.end(), i) - which.begin());
+        const std::size_t k = static_cast<std::size_t>(from_[likely].setup->fault) + static_cast<std::size_t>(std::find(which.begin(), which.end(), i) - which.begin());
         const auto length = engine_->parameter_after(likely, k);
         r.spur_length_m = length.mean;
         r.spur_length_standard_uncertainty_m = length.sd;
@@ -782,7 +797,7 @@ class ring_analysis {
         if (!p->real()) continue;
         const int n = static_cast<int>(lead[l].p.size());
         mean[l] = p->value(lead[l].p.data(), n);
-        double variance = square(ring_contact_doubt_ohm) + square(0.01 * mean[l]) + 1e-5;
+        double variance = square(ring_contact_doubt_ohm) + square((test.starts_with("line_cpc") ? 0.02 : 0.01) * mean[l]) + 1e-5;
         for (std::size_t k = 1; k < h.parameters.size(); ++k)
           for (const double side : {-1.0, 1.0}) {
             auto moved = lead[l].p;
@@ -839,7 +854,9 @@ class ring_analysis {
     if (is_finite(out_.length_m))
       t += " Length by resistance: " + metre_text(out_.length_m) + ", about " + metre_text(out_.length_low_m) + " to " + metre_text(out_.length_high_m) +
            (first.kind == ring_kind::interconnected ? " of a ring without the bridge that reads the same." : ".");
-    t += " " + std::string(row.act);
+    const bool complete = out_.next.empty() && in_.points.size() >= 3;
+    t += " " + (first.kind == ring_kind::intact && complete ? std::string("Go on with insulation, and with polarity when live.") : std::string(row.act));
+    if (!out_.next.empty() && out_.next[0].information_bits > 0.005) t += " The reading that tells most: " + out_.next[0].text;
     const std::size_t readings = seen_.size();
     auto& c = out_.cautions;
     c.push_back("Dead tests: isolate, lock off and prove dead before the first lead is put on.");
