@@ -3,7 +3,6 @@
 #include <doctest/doctest.h>
 #include <makegood/electrical/ring.hpp>
 #include <makegood/electrical/test_record.hpp>
-#include <makegood/registry.hpp>
 #include <cmath>
 #include <vector>
 

@@ -103,9 +103,11 @@ class Ring:
     def end_to_end(self, c: str) -> float:
         return self.wires().between((c, 0), (c, len(self.outlets) + 1))
 
-    def at_outlet(self, k: int, other: str, straight: bool = False) -> float:
+    def at_outlet(self, k: int, other: str, straight: bool = False, linked: bool = True) -> float:
         w = self.wires()
         last = len(self.outlets) + 1
+        if not linked:
+            return w.between(("terminal", "L", k), ("terminal", other, k))
         w.join(("L", 0), (other, 0 if straight else last), 1e-4)
         w.join(("L", last), (other, last if straight else 0), 1e-4)
         return w.between(("terminal", "L", k), ("terminal", other, k))
@@ -127,7 +129,7 @@ class Meter:
 
 
 CABLES = {"2.5/1.5": (7.41, 12.1), "2.5/1.0": (7.41, 18.1), "4/1.5": (4.61, 12.1), "2.5/2.5": (7.41, 7.41), "1.5/1.0": (12.1, 18.1)}
-FAULTS = ("intact", "line_broken", "neutral_broken", "cpc_broken", "interconnected", "spur", "line_joint", "neutral_joint", "cpc_joint", "linked_straight",
+FAULTS = ("intact", "line_broken", "neutral_broken", "cpc_broken", "interconnected", "spur", "line_joint", "neutral_joint", "cpc_joint", "wrong_links",
           "changed_over", "not_on_ring", "other_cable")
 
 
@@ -143,6 +145,7 @@ def ring_case(rng: np.random.Generator, fault: str, outlets: int | None = None) 
     per_m = {"L": line * low * warm / 1000, "N": line * low * warm * (1 + rng.uniform(-0.007, 0.007)) / 1000, "E": cpc * low * warm * (1 + rng.uniform(-0.015, 0.015)) / 1000}
     ring = Ring(length, list(places), per_m, contact_ohm=rng.uniform(0.0005, 0.002))
     straight: set[str] = set()
+    apart: set[str] = set()
     if fault.endswith("_broken"):
         ring.broken = ({"line": "L", "neutral": "N", "cpc": "E"}[fault[:-7]], int(rng.integers(0, n + 1)))
     elif fault.endswith("_joint"):
@@ -153,8 +156,9 @@ def ring_case(rng: np.random.Generator, fault: str, outlets: int | None = None) 
         i = int(rng.integers(0, n - 3))
         j = int(rng.integers(i + 3, n)) if i + 3 < n else n - 1
         ring.bridge = (i, j, float(rng.uniform(0.4, 1.0) * (places[j] - places[i])))
-    elif fault == "linked_straight":
-        straight = [{"N"}, {"E"}, {"N", "E"}][int(rng.integers(0, 3))]
+    elif fault == "wrong_links":
+        chosen = [{"N"}, {"E"}, {"N", "E"}][int(rng.integers(0, 3))]
+        straight, apart = (chosen, apart) if rng.uniform() < 0.7 else (straight, chosen)
     elif fault == "changed_over":
         ring.changed[int(rng.integers(0, n))] = [("L", "N"), ("L", "E"), ("N", "E")][int(rng.integers(0, 3))]
     elif fault == "not_on_ring":
@@ -166,7 +170,8 @@ def ring_case(rng: np.random.Generator, fault: str, outlets: int | None = None) 
         "line_end_to_end_ohm": read(ring.end_to_end("L")),
         "neutral_end_to_end_ohm": read(ring.end_to_end("N")),
         "cpc_end_to_end_ohm": read(ring.end_to_end("E")),
-        "points": [{"name": f"outlet {k + 1}", "line_neutral_ohm": read(ring.at_outlet(k, "N", "N" in straight)), "line_cpc_ohm": read(ring.at_outlet(k, "E", "E" in straight))} for k in order],
+        "points": [{"name": f"outlet {k + 1}", "line_neutral_ohm": read(ring.at_outlet(k, "N", "N" in straight, "N" not in apart)),
+                    "line_cpc_ohm": read(ring.at_outlet(k, "E", "E" in straight, "E" not in apart))} for k in order],
         "line_mohm_per_m": 7.41,
         "cpc_mohm_per_m": 12.1,
         "conductor_temperature_c": 20,

@@ -124,9 +124,8 @@ inline constexpr auto cross_connected_resistance = formula(
        arg{"position_ratio", "x", unit::one, between(0, 1), "place of the point along the ring: 0 and 1 at the board, 0.5 in the middle"}.usually(0, 1)),
     source{"Ohm's law for two ways in parallel", "[r_a x + r_b(1-x)] ∥ [r_a(1-x) + r_b x]", "derived"},
     [](auto first, auto second, auto x) {
-      auto rest = let("1-x", unit::one, 1.0 - x);
-      auto one_way = let("R_A", unit::ohm, first * x + second * rest);
-      auto other_way = let("R_B", unit::ohm, first * rest + second * x);
+      auto one_way = let("R_A", unit::ohm, first * x + second * (1.0 - x));
+      auto other_way = let("R_B", unit::ohm, first * (1.0 - x) + second * x);
       return one_way * other_way / (first + second);
     },
     remarks{"exact for a ring without spur or fault; a fault makes it another curve", "r_a r_b/(r_a+r_b) at the board, (r_a+r_b)/4 in the middle; half of either everywhere if they are equal"});

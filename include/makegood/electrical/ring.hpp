@@ -50,7 +50,7 @@ inline constexpr double mean_of_place = 2.0 / 3.0, scatter_of_place = 0.29814239
 inline constexpr double neutral_against_line = 0.005, cpc_against_table = 0.01;  ///< spread of cores in one cable, parts of the value
 
 enum class ring_kind : unsigned char {
-  intact, line_broken, neutral_broken, cpc_broken, interconnected, spur, line_joint, neutral_joint, cpc_joint, linked_straight, changed_over, not_on_ring, other_cable, none_of_these
+  intact, line_broken, neutral_broken, cpc_broken, interconnected, spur, line_joint, neutral_joint, cpc_joint, wrong_links, changed_over, not_on_ring, other_cable, none_of_these
 };
 inline constexpr int ring_kinds = 14;
 /// Of each kind: its word, the weight before any reading (judgement, not counted anywhere), what it means and what to do next.
@@ -70,7 +70,7 @@ inline constexpr ring_kind_row ring_kind_rows[ring_kinds] = {
     {"line_joint", 0.03, "a bad joint in the line conductor", "Remake the line terminals outlet by outlet, and read end to end after each."},
     {"neutral_joint", 0.03, "a bad joint in the neutral conductor", "Remake the neutral terminals outlet by outlet, and read end to end after each."},
     {"cpc_joint", 0.03, "a bad joint in the protective conductor", "Remake the terminals of the protective conductor outlet by outlet, and read end to end after each."},
-    {"linked_straight", 0.05, "the ends at the board were linked straight, not crosswise",
+    {"wrong_links", 0.05, "the ends at the board were not linked crosswise",
      "Link the line of one leg with the other conductor of the other leg, and the reverse; read the points again."},
     {"changed_over", 0.03, "two conductors are changed over at an outlet", "Open that outlet and look at its terminals."},
     {"not_on_ring", 0.02, "an outlet is not on this ring, or a conductor is loose at it", "Find the circuit of that outlet; look for a loose conductor in it."},
@@ -132,7 +132,8 @@ struct ring_setup {
   double ratio = 1.0;               // cpc to line, end to end
   double line_ohm_per_m = 1.0;      // expected mean at the temperature: for lengths
   double cpc_ohm_per_m = 1.0;
-  bool straight_neutral = false, straight_cpc = false;
+  bool straight_neutral = false, straight_cpc = false;  // linked straight
+  bool apart_neutral = false, apart_cpc = false;        // not linked at all
   std::vector<int> on_spur{};       // points (of those used) with a length of their own, in the order of the parameters
   std::vector<bool> hinted{};       // points whose place along the ring was stated
   std::vector<int> place{};         // the parameter that is the place of a point; -1: none, an average place with its scatter in the reading
@@ -418,8 +419,8 @@ class ring_analysis {
     if (in_.expected_length_m.has_number()) say("length", ring_test::length, 0, false);
     for (std::size_t j = 0; j < used_.size(); ++j) {
       const bool here = !open_test.empty() && used_[j] == opened;
-      say(test_id("line_neutral", used_[j]), ring_test::line_neutral, static_cast<int>(j), here && (open_test == "line_neutral" || open_test == "both"));
-      say(test_id("line_cpc", used_[j]), ring_test::line_cpc, static_cast<int>(j), here && (open_test == "line_cpc" || open_test == "both"));
+      say(test_id("line_neutral", used_[j]), ring_test::line_neutral, static_cast<int>(j), base.apart_neutral || (here && (open_test == "line_neutral" || open_test == "both")));
+      say(test_id("line_cpc", used_[j]), ring_test::line_cpc, static_cast<int>(j), base.apart_cpc || (here && (open_test == "line_cpc" || open_test == "both")));
       if (in_.points[used_[j]].polarity != polarity::not_read) {
         const double reversed = !here ? 0.005 : k == ring_kind::not_on_ring ? 0.02 : open_test == "both" ? 0.5 : 0.97;
         h.predictions.push_back({test_id("polarity", used_[j]), job::prediction::outcomes({{"right", 1.0 - reversed}, {"reversed", reversed}})});
@@ -463,15 +464,25 @@ class ring_analysis {
       if (k != K::neutral_joint) more.insert(more.end(), place.begin(), place.end());
       add(of(k), std::string(ring_kind_rows[static_cast<std::size_t>(k)].key), words_of(k), weight(k), more, {});
     }
-    // links at the board
+    // links at the board: straight, or none
     if (!used_.empty()) {
-      auto s = of(K::linked_straight);
+      const double each = weight(K::wrong_links) / 6.0;
+      const std::string neutral = "line and neutral were ", cpc = "line and protective conductor were ", both = "in both rounds of readings the ends were ";
+      const std::string straight = "linked straight at the board, not crosswise", apart = "not linked at the board";
+      auto s = of(K::wrong_links);
       s.straight_neutral = true;
-      add(s, "linked_straight_neutral", "line and neutral were linked straight at the board, not crosswise", weight(K::linked_straight) / 3.0, {}, {});
+      add(s, "links_straight_neutral", neutral + straight, each, {}, {});
       s.straight_cpc = true;
-      add(s, "linked_straight_both", "the ends were linked straight at the board for both rounds of readings, not crosswise", weight(K::linked_straight) / 3.0, {}, {});
+      add(s, "links_straight_both", both + straight, each, {}, {});
       s.straight_neutral = false;
-      add(s, "linked_straight_cpc", "line and protective conductor were linked straight at the board, not crosswise", weight(K::linked_straight) / 3.0, {}, {});
+      add(s, "links_straight_cpc", cpc + straight, each, {}, {});
+      s.straight_cpc = false;
+      s.apart_neutral = true;
+      add(s, "links_none_neutral", neutral + apart, each, {}, {});
+      s.apart_cpc = true;
+      add(s, "links_none_both", both + apart, each, {}, {});
+      s.apart_neutral = false;
+      add(s, "links_none_cpc", cpc + apart, each, {}, {});
     }
     // spurs: each point alone, then the highest ones together; a set of points has its part of the weight of all sets of that size
     const auto sets = [](std::size_t n, std::size_t k) {
@@ -677,6 +688,8 @@ class ring_analysis {
     if (!r.has_number()) return out;
     out.over_range = r.is == reading::state::above;
     if (is_value(r)) out.read = r.number;
+    const ring_kind kind = from_[best_].kind;
+    if (out.over_range && (kind == ring_kind::changed_over || kind == ring_kind::not_on_ring || kind == ring_kind::wrong_links)) return out;  // no number is predicted
     const job::prediction predicted(f);
     std::array<double, job::most_parameters> slopes{};
     const int n = static_cast<int>(p.size());
