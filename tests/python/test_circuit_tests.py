@@ -287,6 +287,25 @@ def test_the_right_fault_is_found():
     assert rows["stated against right"]["probability of the truth"] <= rows["stated against right"]["first"] + 0.12, rows
 
 
+def test_two_faults_at_once_are_no_certainty():
+    """An unlisted fault shows: what one fault cannot explain is said, and the probabilities step back."""
+    for case in range(6):
+        rng = np.random.default_rng([5, case])
+        _, ring = ring_case(rng, "intact", outlets=7)
+        ring.spurs[1] = 8.0
+        if case % 3 == 0:
+            ring.broken = ("L", 3)
+        elif case % 3 == 1:
+            ring.joint = ("E", 2, 0.5)
+        else:
+            ring.broken, ring.changed, ring.spurs = ("N", 2), {2: ("L", "E")}, {}
+        r = electrical.ring_tests(**ideal(ring, 7))
+        assert r.conflict and not r.robust and "not that alone" in r.text, (case, r.text)
+        assert r.probability < 0.7
+        assert next(k["probability"] for k in r.kinds if k["kind"] == "none_of_these") >= 0.4
+        assert any(p["text"] != "fits" for p in r.points)
+
+
 def test_few_readings_are_no_certainty():
     one = electrical.ring_tests(line_end_to_end_ohm=0.44)
     assert one.probability < 0.75 and not one.robust or one.kinds[1]["probability"] > 0.05

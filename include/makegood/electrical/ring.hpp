@@ -7,6 +7,7 @@
 #include <memory>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <vector>
 #include "../job/inference.hpp"
 #include "../reading.hpp"
@@ -113,7 +114,7 @@ struct ring_result {
   std::vector<ring_hypothesis> kinds{};       ///< one for each kind, the most probable first
   std::vector<ring_hypothesis> hypotheses{};  ///< every listed one, the most probable first
   bool robust = true;                         ///< the leading kind stays in front when its weight is halved or another doubled
-  bool conflict = false;                      ///< a reading lies far from what even the leading one predicts
+  bool conflict = false;                      ///< a reading lies far from what even the leading one predicts: "none of these" was given 40 %
   double length_m = no_number, length_standard_uncertainty_m = no_number, length_low_m = no_number, length_high_m = no_number;
   double highest_line_cpc_ohm = no_number;    ///< read at a point: R1+R2 of the circuit
   std::vector<ring_point_result> points{};
@@ -263,6 +264,7 @@ class ring_analysis {
     shares();
     length();
     points();
+    temper();
     next();
     words();
     return std::move(out_);
@@ -288,7 +290,8 @@ class ring_analysis {
   std::vector<job::observation> seen_;
   std::unique_ptr<job::explanations> engine_;
   job::posterior_table table_;
-  std::size_t best_ = 0;  // the leading hypothesis of the leading listed kind
+  bool unexplained_ = false;  // an open reading that the leading hypothesis does not have
+  std::size_t best_ = 0;      // the leading hypothesis of the leading listed kind
 
   static bool is_value(const reading& r) { return r.is == reading::state::value; }
   bool open(std::size_t i) const { return in_.points[i].line_neutral_ohm.is == reading::state::above || in_.points[i].line_cpc_ohm.is == reading::state::above; }
@@ -734,8 +737,10 @@ class ring_analysis {
         r.line_neutral = residual(in_.points[i].line_neutral_ohm, {setup, ring_test::line_neutral, j}, p, j, i);
         r.line_cpc = residual(in_.points[i].line_cpc_ohm, {setup, ring_test::line_cpc, j}, p, j, i);
       }
-      for (const auto* one : {&r.line_neutral, &r.line_cpc})
+      for (const auto* one : {&r.line_neutral, &r.line_cpc}) {
+        unexplained_ = unexplained_ || (one->over_range && s->kind != ring_kind::wrong_links && !with_spur(best_, i));
         if (r.in_likelihood && is_finite(one->distance)) worst = std::max(worst, fabs(one->distance));
+      }
       if (is_value(in_.points[i].line_cpc_ohm) && !(out_.highest_line_cpc_ohm >= in_.points[i].line_cpc_ohm.number)) out_.highest_line_cpc_ohm = in_.points[i].line_cpc_ohm.number;
       std::size_t likely = list_.size();
       for (std::size_t h = 0; h < list_.size(); ++h) {
@@ -753,7 +758,33 @@ class ring_analysis {
       r.text = point_text(i, r);
       out_.points.push_back(std::move(r));
     }
-    out_.conflict = worst > 4.0;
+    for (const auto& [r, what, core, part] : {std::tuple{&in_.line_ohm, ring_test::line, "", 0.0}, {&in_.neutral_ohm, ring_test::neutral, "core", neutral_against_line},
+                                             {&in_.cpc_ohm, ring_test::cpc, "core", cpc_against_table}}) {
+      const bool expected_open = (what == ring_test::line && s->kind == ring_kind::line_broken) || (what == ring_test::neutral && s->kind == ring_kind::neutral_broken) ||
+                                 (what == ring_test::cpc && s->kind == ring_kind::cpc_broken);
+      if (r->is == reading::state::above && !expected_open) unexplained_ = true;
+      if (is_value(*r) && expected_open) unexplained_ = true;
+      if (!is_value(*r) || expected_open) continue;
+      const double predicted = ring_prediction{s, what, 0}(job::parameter_values<double>{p.data()});
+      const auto o = ring_observation("own", *r, core, part);
+      double variance = square(o.resolution) / 12.0 + square(0.005 * predicted);
+      for (const auto& one : o.number.parts) variance += square(one.u);
+      for (const auto& g : o.gains)
+        if (g.source.find("gain") == std::string::npos) variance += square(g.u * predicted);
+      worst = std::max(worst, fabs(r->number - predicted) / sqrt(variance));
+    }
+    out_.conflict = worst > 4.0 || unexplained_;
+  }
+  /// What even the leading hypothesis does not explain speaks for something that is not listed, two faults at once among it: it gets a part
+  /// of everything (judgement).
+  void temper() {
+    if (!out_.conflict) return;
+    constexpr double unlisted = 0.4;
+    for (auto* rows : {&out_.kinds, &out_.hypotheses}) {
+      for (auto& h : *rows) h.probability = h.probability * (1.0 - unlisted) + (h.kind == ring_kind::none_of_these ? unlisted : 0.0);
+      std::stable_sort(rows->begin(), rows->end(), [](const ring_hypothesis& a, const ring_hypothesis& b) { return a.probability > b.probability; });
+    }
+    out_.robust = false;
   }
   std::string point_text(std::size_t i, const ring_point_result& r) const {
     const auto& p = in_.points[i];
@@ -769,7 +800,9 @@ class ring_analysis {
       if (is_finite(one->distance) && fabs(one->distance) > fabs(z)) z = one->distance;
     if (z > 3.0) return "reads higher than the leading explanation has it";
     if (z < -3.0) return "reads lower than the leading explanation has it";
-    if (r.spur_probability > 0.1) return "a short spur is possible";
+    if (from_[best_].kind == ring_kind::interconnected && std::find(from_[best_].points.begin(), from_[best_].points.end(), i) != from_[best_].points.end())
+      return "stands out: between the ends of the bridge, or on a spur";
+    if (r.spur_probability > 0.1) return "a spur is possible (about " + metre_text(r.spur_length_m) + ")";
     if (!r.line_neutral.over_range && !is_finite(r.line_neutral.read) && !is_finite(r.line_cpc.read)) return "not read";
     return std::string("fits") + (is_finite(r.line_neutral.read) ? "" : "; line to neutral was not read") + (is_finite(r.line_cpc.read) ? "" : "; line to protective conductor was not read");
   }
@@ -862,8 +895,9 @@ class ring_analysis {
       if (out_.kinds.size() > 2 && out_.kinds[2].probability > 0.02) t += ", " + out_.kinds[2].text + " (" + percent_text(out_.kinds[2].probability) + ")";
       t += ".";
     }
-    if (!out_.robust) t += " The first two are close: another weight before the readings would change their order.";
-    if (out_.conflict) t += " At least one reading lies far from what even the leading explanation has it to be: read it again.";
+    if (out_.conflict)
+      t += " But not that alone: at least one reading lies far from what even the leading explanation has it to be. Read it again; if it stands, there is a second fault or one that is not listed.";
+    else if (!out_.robust) t += " The first two are close: another weight before the readings would change their order.";
     if (is_finite(out_.length_m))
       t += " Length by resistance: " + metre_text(out_.length_m) + ", about " + metre_text(out_.length_low_m) + " to " + metre_text(out_.length_high_m) +
            (first.kind == ring_kind::interconnected ? " of a ring without the bridge that reads the same." : ".");
