@@ -243,7 +243,7 @@ document::value run_record(const object& inputs, const rulebook&) {
   for (const auto& one : r.relations) {
     const auto& row = el::record_relations[static_cast<std::size_t>(one.relation)];
     relations.push_back(object{{"relation", row.key}, {"circuit", circuit_of(one.circuit)}, {"column", one.column}, {"outcome", outcomes[static_cast<std::size_t>(one.is)]},
-                               {"text", one.text}, {"residual", number_or_null(one.residual)}, {"unit", row.unit}, {"standard_uncertainty", number_or_null(one.standard_uncertainty)},
+                               {"text", one.text}, {"above_means", row.above}, {"below_means", row.below}, {"residual", number_or_null(one.residual)}, {"unit", row.unit}, {"standard_uncertainty", number_or_null(one.standard_uncertainty)},
                                {"z", number_or_null(one.z)}, {"p_value", one.p_value}, {"holm_p_value", one.holm_p_value}, {"log10_ratio", number_or_null(one.log10_ratio)},
                                {"contradicts", row.side == el::side::above ? "above" : row.side == el::side::below ? "below" : "both"},
                                {"source", object{{"title", row.from.title}, {"clause", row.from.clause}, {"grade", row.from.grade}}}});

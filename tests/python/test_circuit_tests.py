@@ -347,6 +347,16 @@ def test_many_outlets():
     assert any("8 of 30 points" in c for c in r.cautions)
     assert r.leading in ("spur", "interconnected")
     assert r.points[int(r.kinds[0]["points"][0]) - 1]["name"] == f"outlet {next(iter(ring.spurs)) + 1}"
+    for p in arguments["points"]:
+        p["polarity"] = "right"
+    again = electrical.ring_tests(**arguments)
+    assert again.probability == pytest.approx(r.probability, abs=1e-9)
+    over = {"above": 2000}
+    for name in ("reversed", "right"):  # every outlet odd in every way: no more readings at once than the likelihood takes
+        odd = [{"name": str(k), "line_neutral_ohm": over, "line_cpc_ohm": over, "polarity": name} for k in range(9)]
+        r = electrical.ring_tests(0.44, 0.44, 0.72, points=odd, expected_length_m=60)
+        assert sum(h["probability"] for h in r.hypotheses) == pytest.approx(1)
+        assert r.leading == ("wrong_links" if name == "right" else r.leading)
     with pytest.raises(makegood.RangeError, match="at most 60"):
         electrical.ring_tests(points=[{"line_neutral_ohm": 0.2}] * 61)
 
@@ -590,6 +600,8 @@ def test_missing_is_not_proved():
     assert {"loop_ohm", "polarity", "line_end_to_end_ohm", "cpc_end_to_end_ohm", "insulation_line_neutral_mohm", "rcd", "external_loop_ohm"} <= items
     assert all("not proved" in m["text"] or "not stated" in m["text"] for m in r.missing)
     assert len(r.not_compared) >= 4
+    one = electrical.test_record_consistency([{"loop_ohm": 0.8, "line_plus_cpc_ohm": 0.4}], {"external_loop_ohm": 0.35}).relations[0]
+    assert "bad joint" in one["above_means"] and "ordinary" in one["below_means"] and one["contradicts"] == "above"
 
 
 def test_patterns_need_ten_readings():

@@ -379,6 +379,10 @@ class ring_analysis {
     guess_ = !all.empty() ? median_of(all) : in_.expected_length_m.has_number() ? in_.expected_length_m.number * line_ohm_per_m_ : 60.0 * line_ohm_per_m_;
     guess_ = std::max(guess_, 0.02);
   }
+  /// Over range is an open conductor, where the range ends far above what the ring can be; a lesser end may also be passed by a bad joint.
+  std::string_view open_word(const reading& r) const {
+    return r.is == reading::state::above && r.number < std::max(5.0, 10.0 * guess_ * (1.0 + cpc_ / line_)) ? "above" : "open";
+  }
   static std::string test_id(std::string_view what, std::size_t point) {
     std::string n = std::to_string(point);
     return std::string(what) + "[" + std::string(2 - std::min<std::size_t>(2, n.size()), '0') + n + "]";
@@ -406,24 +410,25 @@ class ring_analysis {
                                                                             : job::distribution::triangular(0.0, 1.0, 1.0)});
     }
     for (auto& m : more) h.parameters.push_back(std::move(m));
-    const auto say = [&](const std::string& test, ring_test what, int point, bool open) {
+    const auto say = [&](const std::string& test, const reading& r, ring_test what, int point, bool open) {
+      const std::string word(open_word(r));
       if (open) {
-        h.predictions.push_back({test, job::prediction::outcomes({{"above", 0.97}})});
+        h.predictions.push_back({test, job::prediction::outcomes({{word, 0.97}})});
         return;
       }
       job::prediction p(ring_prediction{s, what, point});
-      if (what != ring_test::length) p.or_outcome("above", 0.0005);  // a plug that was not home
+      if (what != ring_test::length) p.or_outcome(word, 0.0005);  // a plug that was not home
       h.predictions.push_back({test, std::move(p)});
     };
     const ring_kind k = base.kind;
-    say("line", ring_test::line, 0, k == ring_kind::line_broken);
-    say("neutral", ring_test::neutral, 0, k == ring_kind::neutral_broken);
-    say("cpc", ring_test::cpc, 0, k == ring_kind::cpc_broken);
-    if (in_.expected_length_m.has_number()) say("length", ring_test::length, 0, false);
+    say("line", in_.line_ohm, ring_test::line, 0, k == ring_kind::line_broken);
+    say("neutral", in_.neutral_ohm, ring_test::neutral, 0, k == ring_kind::neutral_broken);
+    say("cpc", in_.cpc_ohm, ring_test::cpc, 0, k == ring_kind::cpc_broken);
+    if (in_.expected_length_m.has_number()) say("length", {}, ring_test::length, 0, false);
     for (std::size_t j = 0; j < used_.size(); ++j) {
       const bool here = !open_test.empty() && used_[j] == opened;
-      say(test_id("line_neutral", used_[j]), ring_test::line_neutral, static_cast<int>(j), base.apart_neutral || (here && (open_test == "line_neutral" || open_test == "both")));
-      say(test_id("line_cpc", used_[j]), ring_test::line_cpc, static_cast<int>(j), base.apart_cpc || (here && (open_test == "line_cpc" || open_test == "both")));
+      say(test_id("line_neutral", used_[j]), in_.points[used_[j]].line_neutral_ohm, ring_test::line_neutral, static_cast<int>(j), base.apart_neutral || (here && (open_test == "line_neutral" || open_test == "both")));
+      say(test_id("line_cpc", used_[j]), in_.points[used_[j]].line_cpc_ohm, ring_test::line_cpc, static_cast<int>(j), base.apart_cpc || (here && (open_test == "line_cpc" || open_test == "both")));
       if (in_.points[used_[j]].polarity != polarity::not_read) {
         const double reversed = !here ? 0.005 : k == ring_kind::not_on_ring ? 0.02 : open_test == "both" ? 0.5 : 0.97;
         h.predictions.push_back({test_id("polarity", used_[j]), job::prediction::outcomes({{"right", 1.0 - reversed}, {"reversed", reversed}})});
@@ -435,11 +440,11 @@ class ring_analysis {
 
   void hypotheses() {
     // the tests
-    for (const char* id : {"line", "neutral", "cpc"}) tests_.push_back({id, "", 0.005, 200.0});
+    for (const char* id : {"line", "neutral", "cpc"}) tests_.push_back({id, "", 0.005, 200.0, {"open"}});
     if (in_.expected_length_m.has_number()) tests_.push_back({"length", "", 1.0, 2000.0, {}, job::test::spread::log_uniform, 0.0});
     for (const auto i : used_) {
-      tests_.push_back({test_id("line_neutral", i), "", 0.005, 200.0});
-      tests_.push_back({test_id("line_cpc", i), "", 0.005, 200.0});
+      tests_.push_back({test_id("line_neutral", i), "", 0.005, 200.0, {"open"}});
+      tests_.push_back({test_id("line_cpc", i), "", 0.005, 200.0, {"open"}});
       if (in_.points[i].polarity != polarity::not_read) tests_.push_back({test_id("polarity", i), "", 0.0, 0.0, {"right", "reversed"}});
     }
     using K = ring_kind;
@@ -580,6 +585,7 @@ class ring_analysis {
     const auto give = [&](const std::string& test, const reading& r, std::string_view core, double part, double place_part = 0.0) {
       auto o = ring_observation(test, r, core, part, place_part);
       if (o.is == job::observation::kind::not_measured) return;
+      if (o.is == job::observation::kind::above && open_word(r) == "open") o = job::observation::outcome(test, "open");
       instrument_assumed_ = instrument_assumed_ || o.number.assumed;
       seen_.push_back(std::move(o));
     };
@@ -590,8 +596,16 @@ class ring_analysis {
       const auto& p = in_.points[i];
       give(test_id("line_neutral", i), p.line_neutral_ohm, "neutral core of the cable", 0.5 * neutral_against_line);
       give(test_id("line_cpc", i), p.line_cpc_ohm, "protective core of the cable", 0.5 * cpc_against_table, place_part(i));
-      if (p.polarity != polarity::not_read) seen_.push_back(job::observation::outcome(test_id("polarity", i), p.polarity == polarity::right ? "right" : "reversed"));
     }
+    // polarity counts where conductors may be changed over; elsewhere all hypotheses give "right" the same probability. At most four of them
+    int room = 4;
+    for (const bool reversed : {true, false})
+      for (const auto i : used_) {
+        const auto is = in_.points[i].polarity;
+        if (room == 0 || is != (reversed ? polarity::reversed : polarity::right) || (!reversed && !open(i))) continue;
+        seen_.push_back(job::observation::outcome(test_id("polarity", i), reversed ? "reversed" : "right"));
+        --room;
+      }
     if (in_.expected_length_m.has_number()) {
       const auto& e = in_.expected_length_m;
       job::observation o = job::observation::value("length", measured(e.number, 1e-3 * e.number, "expected length, rounding"));
@@ -839,7 +853,7 @@ class ring_analysis {
           if (one.first == test) p = &one.second;
         if (!p) return;
         for (const auto& c : p->chances())
-          if (c.outcome == "above") above[l] += c.probability;
+          if (c.outcome == "open" || c.outcome == "above") above[l] += c.probability;
         if (!p->real()) continue;
         const int n = static_cast<int>(lead[l].p.size());
         mean[l] = p->value(lead[l].p.data(), n);
