@@ -40,13 +40,16 @@ class Wires:
         if a not in nodes or b not in nodes:
             return OPEN
         # only what hangs together with a
-        reach, grown = {a}, True
-        while grown:
-            before = len(reach)
-            for p, q, _ in self.parts:
-                if p in reach or q in reach:
-                    reach |= {p, q}
-            grown = len(reach) > before
+        near: dict[Any, list[Any]] = {n: [] for n in nodes}
+        for p, q, _ in self.parts:
+            near[p].append(q)
+            near[q].append(p)
+        reach, edge = {a}, [a]
+        while edge:
+            for n in near[edge.pop()]:
+                if n not in reach:
+                    reach.add(n)
+                    edge.append(n)
         if b not in reach:
             return OPEN
         index = {n: i for i, n in enumerate(n for n in nodes if n in reach and n != b)}

@@ -498,12 +498,14 @@ class record_analysis {
       std::string& t = r.text;
       if (is_pattern(r.relation)) {
         t = (r.column.empty() ? "" : r.column + ": ") + std::string(row.text);
-        if (r.is != O::agrees)
-          t += "; here " + number_text(r.residual) + " " + std::string(row.unit) + ": pattern improbable under independent measurement (log10 ratio " +
-               number_text(static_cast<double>(static_cast<long long>(r.log10_ratio * 10.0 + 0.5)) / 10.0) + "). " + std::string(row.above) + ". Read some of them again";
+        if (r.is != O::agrees) t += "; here " + number_text(r.residual) + " " + std::string(row.unit);
+        if (r.is == O::query) t += ": uncommon, but not beyond chance among so many comparisons";
+        if (r.is == O::improbable_pattern)
+          t += ": pattern improbable under independent measurement (log10 ratio " + number_text(static_cast<double>(static_cast<long long>(r.log10_ratio * 10.0 + 0.5)) / 10.0) +
+               "); " + std::string(row.above) + ". Read some of them again";
       } else {
         t = who + std::string(row.text);
-        if (r.is != O::agrees) t += r.is == O::contradiction ? "; the readings do not: " : "; the readings do so barely: ";
+        if (r.is != O::agrees) t += r.is == O::contradiction ? "; not so here, which could mean: " : "; only just so here, which, if it is no chance, could mean: ";
         if (r.is != O::agrees) t += std::string(r.residual > 0.0 ? (row.above.empty() ? row.below : row.above) : (row.below.empty() ? row.above : row.below));
       }
       t += ".";
@@ -550,7 +552,8 @@ class record_analysis {
           std::to_string(out_.queries) + " to look at.";
       for (const auto& r : out_.relations)
         if (r.is == relation_result::outcome::contradiction || r.is == relation_result::outcome::improbable_pattern) t += " " + r.text;
-      if (out_.contradictions + out_.patterns == 0) t += " What was compared agrees within its doubt; that does not prove that it was measured well.";
+      if (out_.contradictions + out_.patterns == 0) t += out_.queries == 0 ? " What was compared agrees within its doubt; that does not prove that it was measured well."
+                                                                          : " What is to look at may be chance; the rest agrees within its doubt, which does not prove that it was measured well.";
     }
     if (!out_.missing.empty()) t += " " + std::to_string(out_.missing.size()) + (out_.missing.size() == 1 ? " item is" : " items are") + " missing: not proved.";
     auto& c = out_.cautions;
