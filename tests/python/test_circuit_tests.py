@@ -608,13 +608,22 @@ def test_missing_is_not_proved():
 
 
 def test_patterns_need_ten_readings():
-    records = [{"kind": "radial", "loop_ohm": 0.5} for _ in range(9)]
+    records = [{"kind": "radial", "loop_ohm": 0.53} for _ in range(9)]
     assert not any(x["relation"] in ("last_digits", "repeats") for x in electrical.test_record_consistency(records).relations)
-    records.append({"kind": "radial", "loop_ohm": 0.9})
+    records.append({"kind": "radial", "loop_ohm": 0.97})
     r = electrical.test_record_consistency(records)
     repeats = next(x for x in r.relations if x["relation"] == "repeats" and x["column"] == "loop_ohm")
     assert repeats["residual"] == 8 and repeats["outcome"] == "improbable_pattern"
     assert "pattern improbable under independent measurement (log10 ratio" in repeats["text"]
+
+
+def test_ordinary_practice_is_no_pattern():
+    """One device, whose time stands in every row; a display that steps by 0.1; electrodes of some ten ohms."""
+    rng = np.random.default_rng(8)
+    rows = [{"kind": "radial", "rcd": "general", "rcd_trip_1x_ms": 24, "rcd_trip_5x_ms": 12, "loop_ohm": round(float(x), 1)} for x in rng.uniform(0.4, 6, 14)]
+    assert electrical.test_record_consistency(rows).patterns == 0
+    rows = [{"kind": "radial", "loop_ohm": round(46 + 0.1 * k % 7, 1), "line_plus_cpc_ohm": round(float(x), 2)} for k, x in enumerate(rng.uniform(0.1, 0.9, 14))]
+    assert electrical.test_record_consistency(rows, {"external_loop_ohm": 45.3}).patterns == 0
 
 
 def test_insulation_over_range_counts_for_the_record():

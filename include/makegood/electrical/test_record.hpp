@@ -89,7 +89,7 @@ inline constexpr record_relation_row record_relations[] = {
     {"insulation_parallel", side::above, "1", "the insulation of the whole board is at most that of its circuits in parallel", "a circuit or the board was not read, or was not connected when the board was read", "", own_derivation},
     {"rcd_times", side::above, "ms", "five times the current trips no slower than once the current", "the two times are exchanged, or one was not read", "", {"IEC 61008-1", "", "memory"}},
     {"rcd_delay", side::below, "ms", "a delayed device does not trip before 130 ms", "", "the device is not a delayed one, or the time is of another one", {"IEC 61008-1", "type S, 130 ms at the rated current", "memory"}},
-    {"sums_equal", side::above, "lines", "independent readings of Zs scatter around Ze + (R1+R2)", "Zs may have been worked out as the sum and not read", "", own_derivation},
+    {"sums_equal", side::above, "lines", "independent readings of Zs scatter around Ze + (R1+R2)", "Zs may have been worked out as the sum and not read, which a record should say", "", own_derivation},
     {"last_digits", side::above, "readings", "last digits of independent readings are spread evenly", "last digits heap on 0 and 5: rounded or estimated by eye", "", own_derivation},
     {"repeats", side::above, "readings", "independent readings repeat no more often than their spread lets them", "the same figure stands more often than readings would repeat it", "", own_derivation}};
 
@@ -404,7 +404,7 @@ class record_analysis {
     compare(R::insulation_parallel, {}, with_slopes(log(whole.value * conductance.value), {{1.0 / whole.value, &whole}, {1.0 / conductance.value, &conductance}}));
   }
 
-  // ---- patterns over many readings
+  // ---- patterns over many readings. Times of RCDs are left out: one device stands in many rows with its one time.
   struct column_of {
     const char* name;
     reading circuit_record::*is;
@@ -413,9 +413,8 @@ class record_analysis {
   };
   static constexpr column_of columns[] = {{"loop_ohm", &circuit_record::loop_ohm, reads::loop_impedance, 0.01},
                                           {"line_plus_cpc_ohm", &circuit_record::line_plus_cpc_ohm, reads::continuity, 0.01},
-                                          {"cpc_ohm", &circuit_record::cpc_ohm, reads::continuity, 0.01},
-                                          {"rcd_trip_1x_ms", &circuit_record::rcd_trip_1x_ms, reads::rcd_time, 1.0},
-                                          {"rcd_trip_5x_ms", &circuit_record::rcd_trip_5x_ms, reads::rcd_time, 1.0}};
+                                          {"cpc_ohm", &circuit_record::cpc_ohm, reads::continuity, 0.01}};
+  static constexpr double end_of_fine_display = 20.0;  // from here on a display may step by 0.1 Ω
   static double whole(double x, double step) { return static_cast<double>(static_cast<long long>(x / step + 0.5)); }
   void pattern(R r, std::string column, double count, double p, double log10_ratio) {
     relation_result one;
@@ -439,7 +438,7 @@ class record_analysis {
     std::size_t lines = 0, equal = 0;
     if (is_value(board_.external_loop_ohm))
       for (const auto& c : circuits_) {
-        if (!is_value(c.loop_ohm) || !is_value(c.line_plus_cpc_ohm) || !(c.line_plus_cpc_ohm.number > 0.0)) continue;
+        if (!is_value(c.loop_ohm) || !is_value(c.line_plus_cpc_ohm) || !(c.line_plus_cpc_ohm.number > 0.0) || !(c.loop_ohm.number < end_of_fine_display)) continue;
         ++lines;
         equal += fabs(c.loop_ohm.number - board_.external_loop_ohm.number - c.line_plus_cpc_ohm.number) < 0.005;
       }
@@ -451,9 +450,14 @@ class record_analysis {
       std::vector<double> x;
       double step = k.step;
       for (const auto& c : circuits_)
-        if (is_value(c.*k.is)) x.push_back((c.*k.is).number);
+        if (const reading& r = c.*k.is; is_value(r) && r.number < end_of_fine_display) {
+          x.push_back(r.number);
+          if (const auto* stated = r.stated_for(k.kind)) step = std::max(step, stated->resolution);
+        }
       if (x.size() < least_readings_of_a_pattern) continue;
-      // a finer display than usual
+      // a coarser display than usual, or a finer one
+      const double coarse = 10.0 * step;
+      if (std::all_of(x.begin(), x.end(), [&](double v) { return fabs(v - coarse * whole(v, coarse)) <= 1e-6 * coarse; })) step = coarse;
       for (int finer = 0; finer < 3; ++finer)
         if (std::any_of(x.begin(), x.end(), [&](double v) { return fabs(v - step * whole(v, step)) > 1e-6 * step + 1e-12 * v; })) step *= 0.1;
       const std::size_t n = x.size();
