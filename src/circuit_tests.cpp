@@ -22,7 +22,8 @@ class inner_fields {
     for (const auto& f : from_->fields)
       if (std::find(std::begin(known), std::end(known), f.first) == std::end(known)) {
         const std::string near = document::nearest(f.first, known);
-        throw range_error(std::string(model_) + ": " + path_ + " has no field \"" + f.first + "\"" + (near.empty() ? "" : "; did you mean \"" + near + "\"?"));
+        throw range_error(std::string(model_) + ": " + path_ + " has no field \"" + f.first + "\"" + (near.empty() ? "" : "; did you mean \"" + near +
+            "\"?"));
       }
   }
   makegood::reading reading(std::string_view name) const {
@@ -45,7 +46,8 @@ class inner_fields {
     const auto* v = from_->find(name);
     if (!v || v->is_null()) return {};
     const auto* t = v->as<std::string>();
-    if (!t) throw range_error(std::string(model_) + ": " + path_ + "." + std::string(name) + " must be a text, not " + std::string(document::type_name(*v)));
+    if (!t) throw range_error(std::string(model_) + ": " + path_ + "." + std::string(name) + " must be a text, not " +
+        std::string(document::type_name(*v)));
     return *t;
   }
   /// One of some words; the first stands for "not stated".
@@ -68,7 +70,8 @@ class inner_fields {
 };
 const array& list_in(std::string_view model, std::string_view name, const document::value& v) {
   const auto* a = v.as<array>();
-  if (!a) throw range_error(std::string(model) + ": \"" + std::string(name) + "\" must be a list of objects, not " + std::string(document::type_name(v)));
+  if (!a) throw range_error(std::string(model) + ": \"" + std::string(name) + "\" must be a list of objects, not " +
+      std::string(document::type_name(v)));
   return *a;
 }
 constexpr std::string_view polarities[] = {"", "right", "reversed"};
@@ -80,7 +83,8 @@ array texts(const std::vector<std::string>& list) {
 
 // ---- ring_tests ------------------------------------------------------------------------------------------------------------
 
-constexpr source ring_network{"Ohm's law and Kirchhoff's laws for two chains with cross links; Bayes' rule", "forward models held to a nodal analysis", "derived"};
+constexpr source ring_network{"Ohm's law and Kirchhoff's laws for two chains with cross links; Bayes' rule",
+    "forward models held to a nodal analysis", "derived"};
 constexpr model_argument ring_arguments[] = {
     {"line_end_to_end_ohm", "reading", "line conductor, its two ends at the board; {\"above\": x} where the display is over range", true},
     {"neutral_end_to_end_ohm", "reading", "neutral conductor, end to end", true},
@@ -102,7 +106,8 @@ double optional_number(const fields& in, std::string_view model, std::string_vie
 el::ring_readings ring_from(const object& inputs) {
   constexpr std::string_view who = "ring_tests";
   const fields in(who, inputs);
-  in.only("line_end_to_end_ohm", "neutral_end_to_end_ohm", "cpc_end_to_end_ohm", "points", "line_mohm_per_m", "cpc_mohm_per_m", "conductor_temperature_c", "expected_length_m");
+  in.only("line_end_to_end_ohm", "neutral_end_to_end_ohm", "cpc_end_to_end_ohm", "points", "line_mohm_per_m", "cpc_mohm_per_m",
+      "conductor_temperature_c", "expected_length_m");
   const auto reading_of = [&](std::string_view name) { return in.has(name) ? reading_from(in.need(name)) : makegood::reading(); };
   el::ring_readings r;
   r.line_ohm = reading_of("line_end_to_end_ohm");
@@ -118,7 +123,8 @@ el::ring_readings ring_from(const object& inputs) {
   for (std::size_t i = 0; i < list_.size(); ++i) {
     const inner_fields p(who, "points[" + std::to_string(i) + "]", list_[i]);
     p.only({"name", "position_ratio", "line_neutral_ohm", "line_cpc_ohm", "polarity"});
-    r.points.push_back({p.text("name"), p.number("position_ratio"), p.reading("line_neutral_ohm"), p.reading("line_cpc_ohm"), p.word<el::polarity>("polarity", polarities)});
+    r.points.push_back({p.text("name"), p.number("position_ratio"), p.reading("line_neutral_ohm"), p.reading("line_cpc_ohm"),
+        p.word<el::polarity>("polarity", polarities)});
   }
   return r;
 }
@@ -148,7 +154,8 @@ document::value run_ring(const object& inputs, const rulebook&) {
   for (const auto& p : r.points)
     points.push_back(object{{"name", p.name}, {"text", p.text}, {"line_neutral", to_document(p.line_neutral)}, {"line_cpc", to_document(p.line_cpc)},
                             {"spur_probability", p.spur_probability}, {"spur_length_m", number_or_null(p.spur_length_m)},
-                            {"spur_length_standard_uncertainty_m", number_or_null(p.spur_length_standard_uncertainty_m)}, {"in_likelihood", p.in_likelihood}});
+                            {"spur_length_standard_uncertainty_m", number_or_null(p.spur_length_standard_uncertainty_m)}, {"in_likelihood",
+                                p.in_likelihood}});
   for (const auto& n : r.next) next.push_back(object{{"reading", n.reading}, {"text", n.text}, {"information_bits", n.information_bits}});
   return object{{"leading", el::ring_kind_rows[static_cast<std::size_t>(r.kinds[0].kind)].key},
                 {"probability", r.kinds[0].probability},
@@ -175,11 +182,14 @@ constexpr model ring_tests{{"ring_tests",
 // ---- test_record_consistency ---------------------------------------------------------------------------------------------------
 
 constexpr source record_relations_source{"Ohm's law and Kirchhoff's laws between the readings of one board; S. Holm, Scandinavian Journal of Statistics 6 (1979) 65", "step-down adjustment", "memory"};
-constexpr std::string_view circuit_names[] = {"name", "kind", "line_mohm_per_m", "cpc_mohm_per_m", "conductor_temperature_c", "length_m", "line_plus_cpc_ohm", "cpc_ohm",
+constexpr std::string_view circuit_names[] = {"name", "kind", "line_mohm_per_m", "cpc_mohm_per_m", "conductor_temperature_c", "length_m",
+    "line_plus_cpc_ohm", "cpc_ohm",
                                               "line_end_to_end_ohm", "neutral_end_to_end_ohm", "cpc_end_to_end_ohm", "insulation_line_cpc_mohm", "insulation_line_neutral_mohm",
                                               "insulation_neutral_cpc_mohm", "polarity", "loop_ohm", "loop_method", "fault_current_a", "rcd", "rcd_trip_1x_ms", "rcd_trip_5x_ms"};
-constexpr std::string_view board_names[] = {"external_loop_ohm", "insulation_line_cpc_mohm", "short_circuit_current_a", "earth_fault_current_a", "nominal_voltage_v", "earthing"};
-constexpr std::string_view kinds[] = {"", "ring", "radial"}, methods[] = {"", "high_current", "no_trip"}, rcds[] = {"", "none", "general", "delayed"}, earthings[] = {"", "TN-C-S", "TN-S", "TT"};
+constexpr std::string_view board_names[] = {"external_loop_ohm", "insulation_line_cpc_mohm", "short_circuit_current_a", "earth_fault_current_a",
+    "nominal_voltage_v", "earthing"};
+constexpr std::string_view kinds[] = {"", "ring", "radial"}, methods[] = {"", "high_current", "no_trip"}, rcds[] = {"", "none", "general",
+    "delayed"}, earthings[] = {"", "TN-C-S", "TN-S", "TT"};
 constexpr model_argument record_arguments[] = {
     {"circuits", "objects",
      "one object a circuit, every field may be left out: \"name\", \"kind\" (\"ring\", \"radial\"), \"line_mohm_per_m\", \"cpc_mohm_per_m\" (tabulated, 20 °C), "
@@ -198,7 +208,8 @@ document::value run_record(const object& inputs, const rulebook&) {
   in.only("circuits", "board", "level");
   std::vector<el::circuit_record> circuits;
   const auto& list_ = list_in(who, "circuits", in.need("circuits"));
-  if (list_.size() > el::most_circuits) throw range_error("test_record_consistency: circuits: " + std::to_string(list_.size()) + " of them; at most 200");
+  if (list_.size() > el::most_circuits) throw range_error("test_record_consistency: circuits: " + std::to_string(list_.size()) +
+      " of them; at most 200");
   for (std::size_t i = 0; i < list_.size(); ++i) {
     const inner_fields f(who, "circuits[" + std::to_string(i) + "]", list_[i]);
     f.only(circuit_names);
@@ -242,15 +253,20 @@ document::value run_record(const object& inputs, const rulebook&) {
   constexpr std::string_view outcomes[] = {"agrees", "query", "contradiction", "improbable_pattern"};
   for (const auto& one : r.relations) {
     const auto& row = el::record_relations[static_cast<std::size_t>(one.relation)];
-    relations.push_back(object{{"relation", row.key}, {"circuit", circuit_of(one.circuit)}, {"column", one.column}, {"outcome", outcomes[static_cast<std::size_t>(one.is)]},
-                               {"text", one.text}, {"above_means", row.above}, {"below_means", row.below}, {"residual", number_or_null(one.residual)}, {"unit", row.unit}, {"standard_uncertainty", number_or_null(one.standard_uncertainty)},
-                               {"z", number_or_null(one.z)}, {"p_value", one.p_value}, {"holm_p_value", one.holm_p_value}, {"log10_ratio", number_or_null(one.log10_ratio)},
+    relations.push_back(object{{"relation", row.key}, {"circuit", circuit_of(one.circuit)}, {"column", one.column},
+        {"outcome", outcomes[static_cast<std::size_t>(one.is)]},
+                               {"text", one.text}, {"above_means", row.above}, {"below_means", row.below}, {"residual",
+                                   number_or_null(one.residual)}, {"unit", row.unit}, {"standard_uncertainty", number_or_null(one.standard_uncertainty)},
+                               {"z", number_or_null(one.z)}, {"p_value", one.p_value}, {"holm_p_value", one.holm_p_value}, {"log10_ratio",
+                                   number_or_null(one.log10_ratio)},
                                {"contradicts", row.side == el::side::above ? "above" : row.side == el::side::below ? "below" : "both"},
                                {"source", object{{"title", row.from.title}, {"clause", row.from.clause}, {"grade", row.from.grade}}}});
   }
   for (const auto& m : r.missing) missing.push_back(object{{"circuit", circuit_of(m.circuit)}, {"item", m.item}, {"text", m.text}});
-  return object{{"text", r.text}, {"compared", r.compared}, {"contradictions", r.contradictions}, {"patterns", r.patterns}, {"queries", r.queries}, {"relations", relations},
-                {"missing", missing}, {"not_compared", texts(r.not_compared)}, {"insulation_parallel_mohm", number_or_null(r.insulation_parallel_mohm)}, {"cautions", texts(r.cautions)}};
+  return object{{"text", r.text}, {"compared", r.compared}, {"contradictions", r.contradictions}, {"patterns", r.patterns}, {"queries", r.queries},
+      {"relations", relations},
+                {"missing", missing}, {"not_compared", texts(r.not_compared)}, {"insulation_parallel_mohm",
+                    number_or_null(r.insulation_parallel_mohm)}, {"cautions", texts(r.cautions)}};
 }
 constexpr model test_record_consistency{{"test_record_consistency",
                                          "The readings of a board's circuits held against each other: residual, z and p-value of each relation, decided for all of them together (Holm), "

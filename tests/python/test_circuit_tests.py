@@ -145,7 +145,8 @@ def ring_case(rng: np.random.Generator, fault: str, outlets: int | None = None) 
     line, cpc = CABLES[cable]
     warm = 1 + 0.00393 * (rng.uniform(14, 26) - 20)
     low = 1 - rng.uniform(0.01, 0.03)
-    per_m = {"L": line * low * warm / 1000, "N": line * low * warm * (1 + rng.uniform(-0.007, 0.007)) / 1000, "E": cpc * low * warm * (1 + rng.uniform(-0.015, 0.015)) / 1000}
+    per_m = {"L": line * low * warm / 1000, "N": line * low * warm * (1 + rng.uniform(-0.007, 0.007)) / 1000,
+        "E": cpc * low * warm * (1 + rng.uniform(-0.015, 0.015)) / 1000}
     ring = Ring(length, list(places), per_m, contact_ohm=rng.uniform(0.0005, 0.002))
     straight: set[str] = set()
     apart: set[str] = set()
@@ -239,7 +240,8 @@ def ideal(ring: Ring, points: int, **more: Any) -> dict[str, Any]:
     value = lambda ohm: plain(ohm) if ohm < 20 else {"above": 20, "instrument": "meter"}
     return {
         "line_end_to_end_ohm": value(ring.end_to_end("L")), "neutral_end_to_end_ohm": value(ring.end_to_end("N")), "cpc_end_to_end_ohm": value(ring.end_to_end("E")),
-        "points": [{"name": f"{k}", "line_neutral_ohm": value(ring.at_outlet(k, "N")), "line_cpc_ohm": value(ring.at_outlet(k, "E"))} for k in range(points)],
+        "points": [{"name": f"{k}", "line_neutral_ohm": value(ring.at_outlet(k, "N")), "line_cpc_ohm": value(ring.at_outlet(k, "E"))}
+            for k in range(points)],
         "line_mohm_per_m": 7.41, "cpc_mohm_per_m": 12.1, "conductor_temperature_c": 20, **more,
     }
 
@@ -394,11 +396,13 @@ def test_odd_readings_of_a_ring_are_refused(arguments, says):
 
 @pytest.mark.parametrize("value", [0.0, 1e-9, 5e-324, 0.001, 50.0, 100.0])
 def test_extreme_readings_of_a_ring_give_a_result(value):
-    r = electrical.ring_tests(line_end_to_end_ohm=value, neutral_end_to_end_ohm=value, cpc_end_to_end_ohm=value, points=[{"line_neutral_ohm": value, "line_cpc_ohm": 0.3}])
+    r = electrical.ring_tests(line_end_to_end_ohm=value, neutral_end_to_end_ohm=value, cpc_end_to_end_ohm=value,
+        points=[{"line_neutral_ohm": value, "line_cpc_ohm": 0.3}])
     assert sum(h["probability"] for h in r.hypotheses) == pytest.approx(1)
     assert r.leading != "intact" or r.probability < 0.9
     everything = {"above": 20}
-    r = electrical.ring_tests(line_end_to_end_ohm=everything, neutral_end_to_end_ohm=everything, cpc_end_to_end_ohm=everything, points=[{"line_neutral_ohm": everything}])
+    r = electrical.ring_tests(line_end_to_end_ohm=everything, neutral_end_to_end_ohm=everything, cpc_end_to_end_ohm=everything,
+        points=[{"line_neutral_ohm": everything}])
     assert r.leading == "none_of_these" and r.length_m is None
 
 
@@ -420,7 +424,8 @@ def honest_board(rng: np.random.Generator, circuits: int = 12) -> tuple[list[dic
         line, cpc = CABLES["2.5/1.5"] if ring or rng.uniform() < 0.5 else CABLES["1.5/1.0"]
         length = rng.uniform(25, 90) if ring else rng.uniform(6, 40)
         m = low() * (1 + 0.00393 * rng.uniform(-4, 4)) / 1000
-        c: dict[str, Any] = {"name": f"circuit {k + 1}", "kind": "ring" if ring else "radial", "line_mohm_per_m": line, "cpc_mohm_per_m": cpc, "polarity": "right", "rcd": "general",
+        c: dict[str, Any] = {"name": f"circuit {k + 1}", "kind": "ring" if ring else "radial", "line_mohm_per_m": line, "cpc_mohm_per_m": cpc,
+            "polarity": "right", "rcd": "general",
                              "loop_method": "high_current"}
         if ring:
             r1, rn, r2 = line * length * m, line * length * m * (1 + rng.uniform(-0.007, 0.007)), cpc * length * m * (1 + rng.uniform(-0.015, 0.015))
@@ -446,7 +451,8 @@ def honest_board(rng: np.random.Generator, circuits: int = 12) -> tuple[list[dic
         records.append(c)
     whole = 1 / sum(1 / r for r in truth)
     board = {"external_loop_ohm": loop.read(ze), "insulation_line_cpc_mohm": megohm.read(whole * rng.uniform(0.7, 1.0)), "earthing": "TN-C-S",
-             "earth_fault_current_a": {"value": round(230 * rng.uniform(0.97, 1.03) / ze / loop.gain), "instrument": "loop", "accuracy": makegood.Accuracy(percent=5)}}
+             "earth_fault_current_a": {"value": round(230 * rng.uniform(0.97, 1.03) / ze / loop.gain), "instrument": "loop",
+                 "accuracy": makegood.Accuracy(percent=5)}}
     return records, board
 
 
@@ -460,12 +466,15 @@ def board_at_the_limit(rng: np.random.Generator, circuits: int = 12) -> tuple[li
     for k in range(circuits):
         length = rng.uniform(30, 90)
         r1, r2 = 7.41e-3 * 0.98 * length, 12.1e-3 * 0.98 * length
-        c: dict[str, Any] = {"kind": "radial", "line_mohm_per_m": 7.41, "cpc_mohm_per_m": 12.1, "conductor_temperature_c": 20, "loop_method": "high_current",
-                             "line_plus_cpc_ohm": read(r1 + r2, 0.02, "ohm"), "cpc_ohm": read(r2, 0.02, "ohm"), "loop_ohm": read(ze + r1 + r2, 0.03, "loop"),
+        c: dict[str, Any] = {"kind": "radial", "line_mohm_per_m": 7.41, "cpc_mohm_per_m": 12.1, "conductor_temperature_c": 20,
+            "loop_method": "high_current",
+                             "line_plus_cpc_ohm": read(r1 + r2, 0.02, "ohm"), "cpc_ohm": read(r2, 0.02, "ohm"), "loop_ohm": read(ze + r1 + r2, 0.03,
+                                 "loop"),
                              "length_m": read(length, 3.0, "tape"), "rcd_trip_1x_ms": read(30, 3, "timer"), "rcd_trip_5x_ms": read(30, 3, "timer")}
         if k < 4:
             del c["cpc_ohm"], c["loop_ohm"]
-            c |= {"kind": "ring", "line_end_to_end_ohm": read(r1, 0.02, "ohm"), "neutral_end_to_end_ohm": read(r1, 0.02, "ohm"), "cpc_end_to_end_ohm": read(r2, 0.02, "ohm"),
+            c |= {"kind": "ring", "line_end_to_end_ohm": read(r1, 0.02, "ohm"), "neutral_end_to_end_ohm": read(r1, 0.02, "ohm"),
+                "cpc_end_to_end_ohm": read(r2, 0.02, "ohm"),
                   "line_plus_cpc_ohm": read(r1 * r2 / (r1 + r2), 0.02, "ohm")}
         records.append(c)
     return records, {"external_loop_ohm": read(ze, 0.005, "loop")}
@@ -516,7 +525,8 @@ def corrupt(rng: np.random.Generator, how: str, records: list[dict[str, Any]], b
         raise ValueError(how)
 
 
-CORRUPTIONS = ("a value of R1+R2 copied to six circuits", "line and protective conductor of a ring exchanged", "R1+R2 of another circuit", "Zs worked out as the sum on every line",
+CORRUPTIONS = ("a value of R1+R2 copied to six circuits", "line and protective conductor of a ring exchanged", "R1+R2 of another circuit",
+    "Zs worked out as the sum on every line",
                "a ring stated as 4/1.5 that is 2.5/1.5", "Zs rounded to 0.05", "insulation of the board above its worst circuit", "times at once and five times exchanged",
                "R1+R2 of any other circuit", "a radial stated as 2.5/1.5 that is 1.5/1.0")
 
@@ -548,7 +558,8 @@ def test_honest_records_are_left_alone(kind):
     assert alarms <= 0.05 * cases + 3.1 * math.sqrt(cases * 0.05 * 0.95), alarms / cases
 
 
-@pytest.mark.parametrize("how, least", [(CORRUPTIONS[0], 0.7), (CORRUPTIONS[1], 0.9), (CORRUPTIONS[2], 0.7), (CORRUPTIONS[3], 0.9), (CORRUPTIONS[4], 0.9), (CORRUPTIONS[5], 0.9),
+@pytest.mark.parametrize("how, least", [(CORRUPTIONS[0], 0.7), (CORRUPTIONS[1], 0.9), (CORRUPTIONS[2], 0.7), (CORRUPTIONS[3], 0.9),
+    (CORRUPTIONS[4], 0.9), (CORRUPTIONS[5], 0.9),
                                         (CORRUPTIONS[6], 0.8), (CORRUPTIONS[9], 0.7)])
 def test_corrupted_records_are_noticed(how, least):
     found = 0
@@ -585,7 +596,8 @@ def test_direction_matters():
 
 def test_holm_adjusts_for_all_relations():
     stated = lambda x: {"value": x, "accuracy": makegood.Accuracy(standard_uncertainty=0.02), "instrument": "m"}
-    records = [{"name": str(k), "kind": "radial", "line_plus_cpc_ohm": stated(0.4), "loop_ohm": stated(0.74 + (0.08 if k == 0 else 0.0)), "loop_method": "high_current"} for k in range(20)]
+    records = [{"name": str(k), "kind": "radial", "line_plus_cpc_ohm": stated(0.4), "loop_ohm": stated(0.74 + (0.08 if k == 0 else 0.0)),
+        "loop_method": "high_current"} for k in range(20)]
     r = electrical.test_record_consistency(records, {"external_loop_ohm": stated(0.34)})
     one = relation(r, "loop_sum")
     assert one["z"] == pytest.approx(0.08 / math.sqrt(3 * 0.02**2))
@@ -620,9 +632,11 @@ def test_patterns_need_ten_readings():
 def test_ordinary_practice_is_no_pattern():
     """One device, whose time stands in every row; a display that steps by 0.1; electrodes of some ten ohms."""
     rng = np.random.default_rng(8)
-    rows = [{"kind": "radial", "rcd": "general", "rcd_trip_1x_ms": 24, "rcd_trip_5x_ms": 12, "loop_ohm": round(float(x), 1)} for x in rng.uniform(0.4, 6, 14)]
+    rows = [{"kind": "radial", "rcd": "general", "rcd_trip_1x_ms": 24, "rcd_trip_5x_ms": 12, "loop_ohm": round(float(x), 1)}
+        for x in rng.uniform(0.4, 6, 14)]
     assert electrical.test_record_consistency(rows).patterns == 0
-    rows = [{"kind": "radial", "loop_ohm": round(46 + 0.1 * k % 7, 1), "line_plus_cpc_ohm": round(float(x), 2)} for k, x in enumerate(rng.uniform(0.1, 0.9, 14))]
+    rows = [{"kind": "radial", "loop_ohm": round(46 + 0.1 * k % 7, 1), "line_plus_cpc_ohm": round(float(x), 2)} for k,
+        x in enumerate(rng.uniform(0.1, 0.9, 14))]
     assert electrical.test_record_consistency(rows, {"external_loop_ohm": 45.3}).patterns == 0
 
 
@@ -661,7 +675,8 @@ def test_odd_records_are_refused(arguments, says):
 
 
 def test_zeros_and_extremes_do_not_pass_in_silence():
-    zero = {n: 0 for n in ("line_plus_cpc_ohm", "cpc_ohm", "line_end_to_end_ohm", "neutral_end_to_end_ohm", "cpc_end_to_end_ohm", "loop_ohm", "insulation_line_cpc_mohm",
+    zero = {n: 0 for n in ("line_plus_cpc_ohm", "cpc_ohm", "line_end_to_end_ohm", "neutral_end_to_end_ohm", "cpc_end_to_end_ohm", "loop_ohm",
+        "insulation_line_cpc_mohm",
                            "fault_current_a", "rcd_trip_1x_ms", "rcd_trip_5x_ms", "length_m")}
     for record in (zero, {**zero, "line_mohm_per_m": 7.41, "cpc_mohm_per_m": 12.1}, {n: 1e-300 for n in zero}, {n: 9999 for n in zero}):
         r = electrical.test_record_consistency([record], {"external_loop_ohm": 0})

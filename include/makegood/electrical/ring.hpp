@@ -62,29 +62,37 @@ struct ring_kind_row {
 };
 inline constexpr ring_kind_row ring_kind_rows[ring_kinds] = {
     {"intact", 0.50, "a sound ring", "Take what is still missing: both cross-connected readings at every outlet, then insulation."},
-    {"line_broken", 0.03, "the line conductor is open somewhere", "Part the ring at an outlet near its middle and read the line end to end in each half; halve again."},
-    {"neutral_broken", 0.03, "the neutral conductor is open somewhere", "Part the ring at an outlet near its middle and read the neutral end to end in each half; halve again."},
-    {"cpc_broken", 0.04, "the protective conductor is open somewhere", "Part the ring at an outlet near its middle and read the protective conductor end to end in each half; halve again."},
+    {"line_broken", 0.03, "the line conductor is open somewhere",
+     "Part the ring at an outlet near its middle and read the line end to end in each half; halve again."},
+    {"neutral_broken", 0.03, "the neutral conductor is open somewhere",
+     "Part the ring at an outlet near its middle and read the neutral end to end in each half; halve again."},
+    {"cpc_broken", 0.04, "the protective conductor is open somewhere",
+     "Part the ring at an outlet near its middle and read the protective conductor end to end in each half; halve again."},
     {"interconnected", 0.04, "the ring is bridged between two places (a figure of eight)",
      "Open the outlets that stand out and their neighbours and count the cables: where three or more meet, part them and read end to end again."},
-    {"spur", 0.16, "one or more outlets are on spurs", "Open the outlet that stands out: one cable in it means a spur; two mean that a joint is bad or the ring is bridged."},
+    {"spur", 0.16, "one or more outlets are on spurs",
+     "Open the outlet that stands out: one cable in it means a spur; two mean that a joint is bad or the ring is bridged."},
     {"line_joint", 0.03, "a bad joint in the line conductor", "Remake the line terminals outlet by outlet, and read end to end after each."},
     {"neutral_joint", 0.03, "a bad joint in the neutral conductor", "Remake the neutral terminals outlet by outlet, and read end to end after each."},
-    {"cpc_joint", 0.03, "a bad joint in the protective conductor", "Remake the terminals of the protective conductor outlet by outlet, and read end to end after each."},
+    {"cpc_joint", 0.03, "a bad joint in the protective conductor",
+     "Remake the terminals of the protective conductor outlet by outlet, and read end to end after each."},
     {"wrong_links", 0.05, "the ends at the board were not linked crosswise",
      "Link the line of one leg with the other conductor of the other leg, and the reverse; read the points again."},
     {"changed_over", 0.03, "two conductors are changed over at an outlet", "Open that outlet and look at its terminals."},
-    {"not_on_ring", 0.02, "an outlet is not on this ring, or a conductor is loose at it", "Find the circuit of that outlet; look for a loose conductor in it."},
+    {"not_on_ring", 0.02, "an outlet is not on this ring, or a conductor is loose at it",
+     "Find the circuit of that outlet; look for a loose conductor in it."},
     {"other_cable", 0.06, "the cable is another one than stated", "Measure the strands of both conductors at the board, and put their resistances in."},
-    {"none_of_these", 0.0, "something that is not in this list", "Read everything once more with the leads nulled; part the ring and read its halves."}};
+    {"none_of_these", 0.0, "something that is not in this list",
+     "Read everything once more with the leads nulled; part the ring and read its halves."}};
 
 /// Copper pairs of line and protective conductor that a ring may be of (IEC 60228, class 1 and 2, at 20 °C).
 struct ring_cable_row {
   std::string_view key;
   double line_mohm_per_m, cpc_mohm_per_m;
 };
-inline constexpr ring_cable_row ring_cables[] = {{"1.5/1.0 mm²", 12.1, 18.1}, {"1.5/1.5 mm²", 12.1, 12.1}, {"2.5/1.0 mm²", 7.41, 18.1}, {"2.5/1.5 mm²", 7.41, 12.1},
-                                                 {"2.5/2.5 mm²", 7.41, 7.41}, {"4/1.5 mm²", 4.61, 12.1},   {"4/2.5 mm²", 4.61, 7.41}};
+inline constexpr ring_cable_row ring_cables[] = {{"1.5/1.0 mm²", 12.1, 18.1}, {"1.5/1.5 mm²", 12.1, 12.1}, {"2.5/1.0 mm²", 7.41, 18.1},
+                                                 {"2.5/1.5 mm²", 7.41, 12.1}, {"2.5/2.5 mm²", 7.41, 7.41}, {"4/1.5 mm²", 4.61, 12.1},
+                                                 {"4/2.5 mm²", 4.61, 7.41}};
 
 // ---- what comes out ---------------------------------------------------------------------------------------------------------
 
@@ -212,7 +220,8 @@ inline void demand_ring_reading(const reading& r, const std::string& name) {
   if (is_nan(r.number)) throw range_error("ring_tests: " + name + " is no number; leave out what was not measured");
   if (!(r.number >= 0.0)) throw range_error("ring_tests: " + name + " = " + number_text(r.number) + " Ω: a resistance is not negative; null the leads");
   if (r.is == reading::state::value && !(r.number <= 100.0))
-    throw range_error("ring_tests: " + name + " = " + number_text(r.number) + " Ω: up to 100 Ω; over range is {\"above\": the end of the range}; was it read in mΩ?");
+    throw range_error("ring_tests: " + name + " = " + number_text(r.number) +
+        " Ω: up to 100 Ω; over range is {\"above\": the end of the range}; was it read in mΩ?");
   if (!is_finite(r.number) || r.number > 1e7) throw range_error("ring_tests: " + name + ": the end of the range in Ω must be a number up to 1e7");
   if (r.is == reading::state::below && !(r.number > 0.0)) throw range_error("ring_tests: " + name + ": \"below\" needs a number above 0 Ω");
 }
@@ -229,10 +238,6 @@ inline job::observation ring_observation(const std::string& test, const reading&
 }
 inline std::string ring_point_name(const ring_readings& in, std::size_t i) {
   return in.points[i].name.empty() ? "point " + std::to_string(i + 1) : "\"" + in.points[i].name + "\"";
-}
-inline std::string ohm_text(double x) {
-  std::string t = number_text(static_cast<double>(static_cast<long long>(x * 1000.0 + 0.5)) / 1000.0);
-  return t + " Ω";
 }
 inline std::string metre_text(double x) { return number_text(static_cast<double>(static_cast<long long>(x + 0.5))) + " m"; }
 inline std::string percent_text(double p) {
@@ -294,7 +299,10 @@ class ring_analysis {
   std::size_t best_ = 0;      // the leading hypothesis of the leading listed kind
 
   static bool is_value(const reading& r) { return r.is == reading::state::value; }
-  bool open(std::size_t i) const { return in_.points[i].line_neutral_ohm.is == reading::state::above || in_.points[i].line_cpc_ohm.is == reading::state::above; }
+  bool open(std::size_t i) const {
+    const auto& p = in_.points[i];
+    return p.line_neutral_ohm.is == reading::state::above || p.line_cpc_ohm.is == reading::state::above;
+  }
 
   void demand() {
     const auto fail = [](const std::string& t) { throw range_error("ring_tests: " + t); };
@@ -309,7 +317,8 @@ class ring_analysis {
       demand_ring_reading(p.line_neutral_ohm, at + "line_neutral_ohm");
       demand_ring_reading(p.line_cpc_ohm, at + "line_cpc_ohm");
       any = any || p.line_neutral_ohm.has_number() || p.line_cpc_ohm.has_number() || p.polarity != polarity::not_read;
-      if (!is_nan(p.position_ratio) && !(p.position_ratio >= 0.0 && p.position_ratio <= 1.0)) fail(at + "position_ratio must be from 0 to 1 along the ring");
+      if (!is_nan(p.position_ratio) && !(p.position_ratio >= 0.0 && p.position_ratio <= 1.0))
+        fail(at + "position_ratio must be from 0 to 1 along the ring");
     }
     if (!any) fail("no reading at all; end to end: line_end_to_end_ohm, neutral_end_to_end_ohm, cpc_end_to_end_ohm; at outlets: points");
     const auto per_metre = [&](double x, std::string_view name) {
@@ -320,7 +329,8 @@ class ring_analysis {
     per_metre(in_.cpc_mohm_per_m, "cpc_mohm_per_m");
     if (!is_nan(in_.conductor_temperature_c) && !(in_.conductor_temperature_c >= -40.0 && in_.conductor_temperature_c <= 120.0))
       fail("conductor_temperature_c must be from -40 to 120 °C");
-    if (in_.expected_length_m.has_number() && !(in_.expected_length_m.is == reading::state::value && in_.expected_length_m.number > 1.0 && in_.expected_length_m.number < 2000.0))
+    if (in_.expected_length_m.has_number() && !(in_.expected_length_m.is == reading::state::value && in_.expected_length_m.number > 1.0 &&
+        in_.expected_length_m.number < 2000.0))
       fail("expected_length_m must be a length from 1 to 2000 m");
   }
   void conductors() {
@@ -427,8 +437,10 @@ class ring_analysis {
     if (in_.expected_length_m.has_number()) say("length", {}, ring_test::length, 0, false);
     for (std::size_t j = 0; j < used_.size(); ++j) {
       const bool here = !open_test.empty() && used_[j] == opened;
-      say(test_id("line_neutral", used_[j]), in_.points[used_[j]].line_neutral_ohm, ring_test::line_neutral, static_cast<int>(j), base.apart_neutral || (here && (open_test == "line_neutral" || open_test == "both")));
-      say(test_id("line_cpc", used_[j]), in_.points[used_[j]].line_cpc_ohm, ring_test::line_cpc, static_cast<int>(j), base.apart_cpc || (here && (open_test == "line_cpc" || open_test == "both")));
+      say(test_id("line_neutral", used_[j]), in_.points[used_[j]].line_neutral_ohm, ring_test::line_neutral, static_cast<int>(j),
+          base.apart_neutral || (here && (open_test == "line_neutral" || open_test == "both")));
+      say(test_id("line_cpc", used_[j]), in_.points[used_[j]].line_cpc_ohm, ring_test::line_cpc, static_cast<int>(j),
+          base.apart_cpc || (here && (open_test == "line_cpc" || open_test == "both")));
       if (in_.points[used_[j]].polarity != polarity::not_read) {
         const double reversed = !here ? 0.005 : k == ring_kind::not_on_ring ? 0.02 : open_test == "both" ? 0.5 : 0.97;
         h.predictions.push_back({test_id("polarity", used_[j]), job::prediction::outcomes({{"right", 1.0 - reversed}, {"reversed", reversed}})});
@@ -524,7 +536,8 @@ class ring_analysis {
     add(of(K::spur), "spur_not_read", "a spur at an outlet that was not read", weight(K::spur) / (1.0 + static_cast<double>(high.size())), {}, {});
     for (const auto j : high) spurs({j}, 0.7 * weight(K::spur) / static_cast<double>(high.size()));
     if (high.size() >= 3) {
-      for (const auto& [a, b] : {std::pair{0, 1}, {0, 2}, {1, 2}}) spurs({high[static_cast<std::size_t>(a)], high[static_cast<std::size_t>(b)]}, 0.2 * weight(K::spur) / sets(high.size(), 2));
+      for (const std::size_t left_out : {2, 1, 0})
+        spurs({high[left_out == 0 ? 1 : 0], high[left_out == 2 ? 1 : 2]}, 0.2 * weight(K::spur) / sets(high.size(), 2));
       if (high.size() >= 4) spurs({high[0], high[1], high[2]}, 0.1 * weight(K::spur) / sets(high.size(), 3));
     }
     // a bridge: the highest points lie between its ends
@@ -557,7 +570,8 @@ class ring_analysis {
       add(of(K::changed_over), "line_neutral_changed" + n, "line and neutral are changed over at " + name, each, {}, {i}, "line_cpc", i);
       add(of(K::changed_over), "line_cpc_changed" + n, "line and protective conductor are changed over at " + name, each, {}, {i}, "line_neutral", i);
       add(of(K::changed_over), "neutral_cpc_changed" + n, "neutral and protective conductor are changed over at " + name, each, {}, {i}, "both", i);
-      add(of(K::not_on_ring), "not_on_ring" + n, name + " is not on this ring, or a conductor is loose at it", weight(K::not_on_ring) / points_read, {}, {i}, "both", i);
+      add(of(K::not_on_ring), "not_on_ring" + n, name + " is not on this ring, or a conductor is loose at it", weight(K::not_on_ring) / points_read,
+          {}, {i}, "both", i);
     }
     // other cables: by the ratio of their conductors and, where a length is expected, by their size
     std::vector<const ring_cable_row*> cables;
@@ -577,7 +591,8 @@ class ring_analysis {
       s.cpc_ohm_per_m = c->cpc_mohm_per_m * factor_ * share_of_tabulated / 1000.0;
       std::string text = "the conductors are as in " + std::string(c->key) + ", not as stated";
       if (!in_.expected_length_m.has_number()) text += " (or another pair with that ratio)";
-      add(s, "other_cable_" + std::string(c->key.substr(0, c->key.find(' '))), text, weight(K::other_cable) / static_cast<double>(cables.size()), {}, {});
+      add(s, "other_cable_" + std::string(c->key.substr(0, c->key.find(' '))), text, weight(K::other_cable) / static_cast<double>(cables.size()),
+          {}, {});
     }
   }
 
@@ -684,7 +699,8 @@ class ring_analysis {
     if (is_nan(r.mean) || !(r.mean > 0.0)) return;
     const double per_metre = from_[best_].setup->line_ohm_per_m;
     out_.length_m = r.mean / per_metre;
-    out_.length_standard_uncertainty_m = out_.length_m * sqrt(square(r.sd / r.mean) + square(share_of_tabulated_doubt / share_of_tabulated) + square(temperature_doubt()));
+    out_.length_standard_uncertainty_m = out_.length_m * sqrt(square(r.sd / r.mean) + square(share_of_tabulated_doubt / share_of_tabulated) +
+        square(temperature_doubt()));
     out_.length_low_m = std::max(0.0, out_.length_m - 2.0 * out_.length_standard_uncertainty_m);
     out_.length_high_m = out_.length_m + 2.0 * out_.length_standard_uncertainty_m;
   }
@@ -706,7 +722,8 @@ class ring_analysis {
     out.over_range = r.is == reading::state::above;
     if (is_value(r)) out.read = r.number;
     const ring_kind kind = from_[best_].kind;
-    if (out.over_range && (kind == ring_kind::changed_over || kind == ring_kind::not_on_ring || kind == ring_kind::wrong_links)) return out;  // no number is predicted
+    if (out.over_range &&
+        (kind == ring_kind::changed_over || kind == ring_kind::not_on_ring || kind == ring_kind::wrong_links)) return out;  // no number is predicted
     const job::prediction predicted(f);
     std::array<double, job::most_parameters> slopes{};
     const int n = static_cast<int>(p.size());
@@ -731,7 +748,8 @@ class ring_analysis {
   void points() {
     const auto p = after(best_);
     const auto& s = from_[best_].setup;
-    const auto with_spur = [&](std::size_t h, std::size_t i) { return std::find(from_[h].points.begin(), from_[h].points.end(), i) != from_[h].points.end(); };
+    const auto with_spur = [&](std::size_t h, std::size_t i) { return std::find(from_[h].points.begin(), from_[h].points.end(),
+        i) != from_[h].points.end(); };
     double worst = 0.0;
     for (std::size_t i = 0; i < in_.points.size(); ++i) {
       ring_point_result r;
@@ -755,7 +773,8 @@ class ring_analysis {
         unexplained_ = unexplained_ || (one->over_range && s->kind != ring_kind::wrong_links && !with_spur(best_, i));
         if (r.in_likelihood && is_finite(one->distance)) worst = std::max(worst, fabs(one->distance));
       }
-      if (is_value(in_.points[i].line_cpc_ohm) && !(out_.highest_line_cpc_ohm >= in_.points[i].line_cpc_ohm.number)) out_.highest_line_cpc_ohm = in_.points[i].line_cpc_ohm.number;
+      if (is_value(in_.points[i].line_cpc_ohm) &&
+          !(out_.highest_line_cpc_ohm >= in_.points[i].line_cpc_ohm.number)) out_.highest_line_cpc_ohm = in_.points[i].line_cpc_ohm.number;
       std::size_t likely = list_.size();
       for (std::size_t h = 0; h < list_.size(); ++h) {
         if (from_[h].kind != ring_kind::spur || !with_spur(h, i)) continue;
@@ -764,7 +783,8 @@ class ring_analysis {
       }
       if (likely < list_.size() && r.spur_probability > 0.1) {
         const auto& which = from_[likely].points;
-        const std::size_t k = static_cast<std::size_t>(from_[likely].setup->fault) + static_cast<std::size_t>(std::find(which.begin(), which.end(), i) - which.begin());
+        const std::size_t k = static_cast<std::size_t>(from_[likely].setup->fault) + static_cast<std::size_t>(std::find(which.begin(), which.end(),
+            i) - which.begin());
         const auto length = engine_->parameter_after(likely, k);
         r.spur_length_m = length.mean;
         r.spur_length_standard_uncertainty_m = length.sd;
@@ -772,9 +792,11 @@ class ring_analysis {
       r.text = point_text(i, r);
       out_.points.push_back(std::move(r));
     }
-    for (const auto& [r, what, core, part] : {std::tuple{&in_.line_ohm, ring_test::line, "", 0.0}, {&in_.neutral_ohm, ring_test::neutral, "core", neutral_against_line},
+    for (const auto& [r, what, core, part] : {std::tuple{&in_.line_ohm, ring_test::line, "", 0.0}, {&in_.neutral_ohm, ring_test::neutral, "core",
+        neutral_against_line},
                                              {&in_.cpc_ohm, ring_test::cpc, "core", cpc_against_table}}) {
-      const bool expected_open = (what == ring_test::line && s->kind == ring_kind::line_broken) || (what == ring_test::neutral && s->kind == ring_kind::neutral_broken) ||
+      const bool expected_open = (what == ring_test::line && s->kind == ring_kind::line_broken) || (what == ring_test::neutral &&
+          s->kind == ring_kind::neutral_broken) ||
                                  (what == ring_test::cpc && s->kind == ring_kind::cpc_broken);
       if (r->is == reading::state::above && !expected_open) unexplained_ = true;
       if (is_value(*r) && expected_open) unexplained_ = true;
@@ -808,13 +830,15 @@ class ring_analysis {
     }
     if (p.polarity == polarity::reversed) return "polarity was read as reversed";
     if (r.spur_probability > 0.5)
-      return "likely on a spur of about " + metre_text(r.spur_length_m) + " (standard uncertainty " + metre_text(std::max(1.0, r.spur_length_standard_uncertainty_m)) + "), or a bad joint at it";
+      return "likely on a spur of about " + metre_text(r.spur_length_m) + " (standard uncertainty " + metre_text(std::max(1.0,
+          r.spur_length_standard_uncertainty_m)) + "), or a bad joint at it";
     double z = 0.0;
     for (const auto* one : {&r.line_neutral, &r.line_cpc})
       if (is_finite(one->distance) && fabs(one->distance) > fabs(z)) z = one->distance;
     if (z > 3.0) return "reads higher than the leading explanation has it";
     if (z < -3.0) return "reads lower than the leading explanation has it";
-    if (from_[best_].kind == ring_kind::interconnected && std::find(from_[best_].points.begin(), from_[best_].points.end(), i) != from_[best_].points.end())
+    if (from_[best_].kind == ring_kind::interconnected && std::find(from_[best_].points.begin(), from_[best_].points.end(),
+        i) != from_[best_].points.end())
       return "stands out: between the ends of the bridge, or on a spur";
     if (r.spur_probability > 0.1) return "a spur is possible (about " + metre_text(r.spur_length_m) + ")";
     if (!r.line_neutral.over_range && !is_finite(r.line_neutral.read) && !is_finite(r.line_cpc.read)) return "not read";
@@ -835,7 +859,8 @@ class ring_analysis {
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return table_.rows[a].posterior > table_.rows[b].posterior; });
     double total = 0.0;
     for (const auto h : order)
-      if (lead.size() < 5 && table_.rows[h].posterior > 0.005) lead.push_back({h, table_.rows[h].posterior, after(h)}), total += table_.rows[h].posterior;
+      if (lead.size() < 5 && table_.rows[h].posterior > 0.005) lead.push_back({h, table_.rows[h].posterior,
+          after(h)}), total += table_.rows[h].posterior;
     if (lead.size() < 2) {  // a sound ring and a fault of each kind stand against each other all the same
       for (const auto h : order)
         if (lead.size() < 5 && std::none_of(lead.begin(), lead.end(), [&](const leader& l) { return from_[l.h].kind == from_[h].kind; }))
@@ -893,8 +918,10 @@ class ring_analysis {
     if (unread(in_.cpc_ohm)) consider("cpc", "cpc_end_to_end_ohm", "Read the protective conductor end to end at the board.");
     for (const auto i : used_) {
       const std::string at = "points[" + std::to_string(i) + "].", name = ring_point_name(in_, i);
-      if (unread(in_.points[i].line_neutral_ohm)) consider(test_id("line_neutral", i), at + "line_neutral_ohm", "Link line and neutral crosswise at the board and read between them at " + name + ".");
-      if (unread(in_.points[i].line_cpc_ohm)) consider(test_id("line_cpc", i), at + "line_cpc_ohm", "Link line and protective conductor crosswise at the board and read between them at " + name + ".");
+      if (unread(in_.points[i].line_neutral_ohm)) consider(test_id("line_neutral", i), at + "line_neutral_ohm",
+          "Link line and neutral crosswise at the board and read between them at " + name + ".");
+      if (unread(in_.points[i].line_cpc_ohm)) consider(test_id("line_cpc", i), at + "line_cpc_ohm",
+          "Link line and protective conductor crosswise at the board and read between them at " + name + ".");
     }
     std::stable_sort(out_.next.begin(), out_.next.end(), [](const auto& a, const auto& b) { return a.information_bits > b.information_bits; });
   }
@@ -906,7 +933,8 @@ class ring_analysis {
     t = "Most likely: " + first.text + " (" + percent_text(first.probability) + ").";
     if (out_.kinds.size() > 1 && out_.kinds[1].probability > 0.02) {
       t += " Then: " + out_.kinds[1].text + " (" + percent_text(out_.kinds[1].probability) + ")";
-      if (out_.kinds.size() > 2 && out_.kinds[2].probability > 0.02) t += ", " + out_.kinds[2].text + " (" + percent_text(out_.kinds[2].probability) + ")";
+      if (out_.kinds.size() > 2 &&
+          out_.kinds[2].probability > 0.02) t += ", " + out_.kinds[2].text + " (" + percent_text(out_.kinds[2].probability) + ")";
       t += ".";
     }
     if (out_.conflict)
@@ -916,25 +944,29 @@ class ring_analysis {
       t += " Length by resistance: " + metre_text(out_.length_m) + ", about " + metre_text(out_.length_low_m) + " to " + metre_text(out_.length_high_m) +
            (first.kind == ring_kind::interconnected ? " of a ring without the bridge that reads the same." : ".");
     const bool complete = out_.next.empty() && in_.points.size() >= 3;
-    t += " " + (first.kind == ring_kind::intact && complete ? std::string("Go on with insulation, and with polarity when live.") : std::string(row.act));
+    t += " " + (first.kind == ring_kind::intact &&
+        complete ? std::string("Go on with insulation, and with polarity when live.") : std::string(row.act));
     if (!out_.next.empty() && out_.next[0].information_bits > 0.005) t += " The reading that tells most: " + out_.next[0].text;
     const std::size_t readings = seen_.size();
     auto& c = out_.cautions;
     c.push_back("Dead tests: isolate, lock off and prove dead before the first lead is put on.");
     c.push_back("Both ends of all three conductors must be out of the board's terminals, loads and indicators unplugged or switched off, and the leads nulled.");
     c.push_back("A sound result here says nothing of insulation, of polarity when live, or of a conductor that holds by a strand.");
-    if (readings < 6) c.push_back("Only " + std::to_string(readings) + (readings == 1 ? " reading: " : " readings: ") + "the probabilities lean on the weights before any reading.");
+    if (readings < 6) c.push_back("Only " + std::to_string(readings) + (readings == 1 ? " reading: " : " readings: ") +
+        "the probabilities lean on the weights before any reading.");
     if (first.kind == ring_kind::spur || first.kind == ring_kind::interconnected)
       c.push_back("From the board a bridged ring reads as a shorter ring with spurs at the outlets between; only the length expected, or an opened joint, tells them apart.");
     if (used_.size() < in_.points.size()) {
       std::size_t read = 0;
       for (const auto& p : in_.points) read += p.line_neutral_ohm.has_number() || p.line_cpc_ohm.has_number() || p.polarity != polarity::not_read;
       if (read > used_.size())
-        c.push_back("The probabilities rest on " + std::to_string(used_.size()) + " of " + std::to_string(read) + " points (the open, the highest, the lowest and some between); the others are held against the result.");
+        c.push_back("The probabilities rest on " + std::to_string(used_.size()) + " of " + std::to_string(read) +
+            " points (the open, the highest, the lowest and some between); the others are held against the result.");
     }
     auto& a = out_.assumptions;
     a.push_back("Tabulated resistances (IEC 60228) are upper limits; cable is taken to measure 1 to 3 % lower (recalled, not read in a print). The length includes that doubt.");
-    if (cable_assumed_) a.push_back("Conductors not stated: " + number_text(line_) + " and " + number_text(cpc_) + " mΩ/m at 20 °C are assumed (2.5/1.5 mm² of copper has 7.41 and 12.1). The length is no better than that.");
+    if (cable_assumed_) a.push_back("Conductors not stated: " + number_text(line_) + " and " + number_text(cpc_) +
+        " mΩ/m at 20 °C are assumed (2.5/1.5 mm² of copper has 7.41 and 12.1). The length is no better than that.");
     if (temperature_assumed_) a.push_back("Conductor temperature not stated: (20 ± 5) °C is assumed.");
     if (instrument_assumed_) a.push_back("No statement of the instrument: 30 % of the reading is assumed as an error common to all readings, and 0.01 Ω for each contact. Ratios are good all the same, the length is not.");
     a.push_back("Weights before the readings are judgement: sound 50 %, spur 16 %, other cable 6 %, links at the board 5 %, the other faults 2 to 4 % each, something else 5 %.");

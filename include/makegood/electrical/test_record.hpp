@@ -67,31 +67,48 @@ struct record_relation_row {
 };
 inline constexpr source own_derivation{"Ohm's law and Kirchhoff's laws", "", "derived"};
 inline constexpr record_relation_row record_relations[] = {
-    {"loop_sum", side::above, "Ω", "Zs is at most Ze + (R1+R2)", "a bad joint, readings of another circuit, or R1+R2 or Ze read too low or written down wrongly",
+    {"loop_sum", side::above, "Ω", "Zs is at most Ze + (R1+R2)",
+        "a bad joint, readings of another circuit, or R1+R2 or Ze read too low or written down wrongly",
      "parallel earth paths: ordinary", {"NICEIC technical note", "Zs = Ze + (R1+R2)"}},
-    {"loop_above_line", side::below, "Ω", "Zs is at least the resistance of the line conductor", "", "Zs or R1+R2 belongs to another circuit, or two readings are exchanged", own_derivation},
-    {"cpc_share", side::above, "Ω", "R2 is at most its share of R1+R2", "a bad joint in the protective conductor, another cable, or readings exchanged", "a parallel earth path: ordinary", own_derivation},
-    {"ring_line_neutral", side::both, "Ω", "the line and the neutral of a ring read alike end to end", "a bad joint in the line, a bridge in the neutral alone, or a reading of another conductor",
+    {"loop_above_line", side::below, "Ω", "Zs is at least the resistance of the line conductor", "",
+        "Zs or R1+R2 belongs to another circuit, or two readings are exchanged", own_derivation},
+    {"cpc_share", side::above, "Ω", "R2 is at most its share of R1+R2",
+        "a bad joint in the protective conductor, another cable, or readings exchanged", "a parallel earth path: ordinary", own_derivation},
+    {"ring_line_neutral", side::both, "Ω", "the line and the neutral of a ring read alike end to end",
+        "a bad joint in the line, a bridge in the neutral alone, or a reading of another conductor",
      "a bad joint in the neutral, a bridge in the line alone, or a reading of another conductor", own_derivation},
     {"ring_cpc_line", side::both, "Ω", "end to end, the protective conductor and the line of a ring stand as their resistances per metre",
      "a bad joint in the protective conductor, a smaller one than stated, or readings exchanged",
      "a protective conductor as large as the line's (another cable than stated), a parallel path, or readings exchanged or copied", own_derivation},
-    {"ring_cross_low", side::below, "Ω", "R1+R2 of a ring is at least r1 r2/(r1+r2)", "", "R1+R2 was read with the ends not linked crosswise, or was not read on this ring", own_derivation},
-    {"ring_cross_high", side::above, "Ω", "R1+R2 of a ring is at most (r1+r2)/4 and a spur of 15 m", "an open ring, a bad joint, a long spur, or R1+R2 of another circuit", "", own_derivation},
-    {"length", side::both, "m", "the length by resistance is the length stated", "a bad joint, smaller conductors than stated, or a longer route", "larger conductors than stated, a bridge, or a shorter route", own_derivation},
-    {"fault_current", side::both, "1", "the fault current of the circuit is U0/Zs", "the current or Zs is of another circuit or was worked out from another voltage",
+    {"ring_cross_low", side::below, "Ω", "R1+R2 of a ring is at least r1 r2/(r1+r2)", "",
+        "R1+R2 was read with the ends not linked crosswise, or was not read on this ring", own_derivation},
+    {"ring_cross_high", side::above, "Ω", "R1+R2 of a ring is at most (r1+r2)/4 and a spur of 15 m",
+        "an open ring, a bad joint, a long spur, or R1+R2 of another circuit", "", own_derivation},
+    {"length", side::both, "m", "the length by resistance is the length stated", "a bad joint, smaller conductors than stated, or a longer route",
+        "larger conductors than stated, a bridge, or a shorter route", own_derivation},
+    {"fault_current", side::both, "1", "the fault current of the circuit is U0/Zs",
+        "the current or Zs is of another circuit or was worked out from another voltage",
      "the current or Zs is of another circuit or was worked out from another voltage", own_derivation},
-    {"origin_current", side::above, "A", "the fault current is highest at the origin", "one of the two currents was not read where it says", "", own_derivation},
-    {"board_fault_current", side::both, "1", "the earth fault current at the board is U0/Ze", "the current or Ze was not read at the board, or parallel paths were connected for one of them",
+    {"origin_current", side::above, "A", "the fault current is highest at the origin", "one of the two currents was not read where it says", "",
+        own_derivation},
+    {"board_fault_current", side::both, "1", "the earth fault current at the board is U0/Ze",
+        "the current or Ze was not read at the board, or parallel paths were connected for one of them",
      "the current or Ze was not read at the board", own_derivation},
-    {"board_currents", side::both, "1", "with TN-C-S both fault currents at the board are nearly equal", "one of the two was not read at the board, or the earthing is another one",
+    {"board_currents", side::both, "1", "with TN-C-S both fault currents at the board are nearly equal",
+        "one of the two was not read at the board, or the earthing is another one",
      "one of the two was not read at the board, or the earthing is another one", own_derivation},
-    {"insulation_parallel", side::above, "1", "the insulation of the whole board is at most that of its circuits in parallel", "a circuit or the board was not read, or was not connected when the board was read", "", own_derivation},
-    {"rcd_times", side::above, "ms", "five times the current trips no slower than once the current", "the two times are exchanged, or one was not read", "", {"IEC 61008-1", "", "memory"}},
-    {"rcd_delay", side::below, "ms", "a delayed device does not trip before 130 ms", "", "the device is not a delayed one, or the time is of another one", {"IEC 61008-1", "type S, 130 ms at the rated current", "memory"}},
-    {"sums_equal", side::above, "lines", "independent readings of Zs scatter around Ze + (R1+R2)", "Zs may have been worked out as the sum and not read, which a record should say", "", own_derivation},
-    {"last_digits", side::above, "readings", "last digits of independent readings are spread evenly", "last digits heap on 0 and 5: rounded or estimated by eye", "", own_derivation},
-    {"repeats", side::above, "readings", "independent readings repeat no more often than their spread lets them", "the same figure stands more often than readings would repeat it", "", own_derivation}};
+    {"insulation_parallel", side::above, "1", "the insulation of the whole board is at most that of its circuits in parallel",
+        "a circuit or the board was not read, or was not connected when the board was read", "", own_derivation},
+    {"rcd_times", side::above, "ms", "five times the current trips no slower than once the current",
+        "the two times are exchanged, or one was not read", "", {"IEC 61008-1", "", "memory"}},
+    {"rcd_delay", side::below, "ms", "a delayed device does not trip before 130 ms", "",
+        "the device is not a delayed one, or the time is of another one", {"IEC 61008-1", "type S, 130 ms at the rated current", "memory"}},
+    {"sums_equal", side::above, "lines", "independent readings of Zs scatter around Ze + (R1+R2)",
+        "Zs may have been worked out as the sum and not read, which a record should say", "", own_derivation},
+    {"last_digits", side::above, "readings", "last digits of independent readings are spread evenly",
+        "last digits heap on 0 and 5: rounded or estimated by eye", "", own_derivation},
+    {"repeats", side::above, "readings", "independent readings repeat no more often than their spread lets them",
+        "the same figure stands more often than readings would repeat it", "", own_derivation}};
 
 struct relation_result {
   record_relation relation = record_relation::loop_sum;
@@ -119,7 +136,8 @@ struct record_result {
 
 /// Probability that two independent honest readings with a standard deviation show the same figure on a display that steps: q/(2 σ √π),
 /// for steps that are small against the deviation.
-inline double chance_of_repeat(double step, double standard_deviation) { return std::min(1.0, step / (2.0 * standard_deviation * 1.7724538509055160273)); }
+inline double chance_of_repeat(double step,
+    double standard_deviation) { return std::min(1.0, step / (2.0 * standard_deviation * 1.7724538509055160273)); }
 /// P(at least k of n) of independent events of probability p.
 inline double binomial_tail(std::size_t n, std::size_t k, double p) {
   if (k == 0) return 1.0;
@@ -163,7 +181,8 @@ namespace detail {
 
 class record_analysis {
  public:
-  record_analysis(const std::vector<circuit_record>& circuits, const board_record& board, double level) : circuits_(circuits), board_(board), level_(level) {}
+  record_analysis(const std::vector<circuit_record>& circuits, const board_record& board,
+      double level) : circuits_(circuits), board_(board), level_(level) {}
 
   record_result run() {
     demand();
@@ -192,7 +211,8 @@ class record_analysis {
     const std::string who = "test_record_consistency: " + what;
     if (is_nan(r.number)) throw range_error(who + " is no number; leave out what was not measured");
     if (!(r.number >= 0.0) || !(r.number <= most))
-      throw range_error(who + " = " + number_text(r.number) + " " + std::string(unit) + ": from 0 to " + number_text(most) + " " + std::string(unit) + std::string(slip));
+      throw range_error(who + " = " + number_text(r.number) + " " + std::string(unit) + ": from 0 to " + number_text(most) + " " + std::string(unit) +
+          std::string(slip));
   }
   void demand() const {
     const auto fail = [](const std::string& t) { throw range_error("test_record_consistency: " + t); };
@@ -207,10 +227,13 @@ class record_analysis {
     for (std::size_t i = 0; i < circuits_.size(); ++i) {
       const auto& c = circuits_[i];
       const std::string at = "circuits[" + std::to_string(i) + "].";
-      for (const auto& [r, n] : {std::pair{&c.line_plus_cpc_ohm, "line_plus_cpc_ohm"}, {&c.cpc_ohm, "cpc_ohm"}, {&c.line_end_to_end_ohm, "line_end_to_end_ohm"},
-                                 {&c.neutral_end_to_end_ohm, "neutral_end_to_end_ohm"}, {&c.cpc_end_to_end_ohm, "cpc_end_to_end_ohm"}, {&c.loop_ohm, "loop_ohm"}})
+      for (const auto& [r, n] : {std::pair{&c.line_plus_cpc_ohm, "line_plus_cpc_ohm"}, {&c.cpc_ohm, "cpc_ohm"},
+          {&c.line_end_to_end_ohm, "line_end_to_end_ohm"},
+                                 {&c.neutral_end_to_end_ohm, "neutral_end_to_end_ohm"}, {&c.cpc_end_to_end_ohm, "cpc_end_to_end_ohm"}, {&c.loop_ohm,
+                                     "loop_ohm"}})
         demand_reading(*r, at + n, 1e5, "Ω", "; was it read in mΩ?");
-      for (const auto& [r, n] : {std::pair{&c.insulation_line_cpc_mohm, "insulation_line_cpc_mohm"}, {&c.insulation_line_neutral_mohm, "insulation_line_neutral_mohm"},
+      for (const auto& [r, n] : {std::pair{&c.insulation_line_cpc_mohm, "insulation_line_cpc_mohm"}, {&c.insulation_line_neutral_mohm,
+          "insulation_line_neutral_mohm"},
                                  {&c.insulation_neutral_cpc_mohm, "insulation_neutral_cpc_mohm"}})
         demand_reading(*r, at + n, 1e6, "MΩ", "; was it read in kΩ?");
       demand_reading(c.length_m, at + "length_m", 1e4, "m", "; was it mm?");
@@ -219,7 +242,8 @@ class record_analysis {
       demand_reading(c.rcd_trip_5x_ms, at + "rcd_trip_5x_ms", 1e4, "ms", "");
       for (const auto& [x, n] : {std::pair{c.line_mohm_per_m, "line_mohm_per_m"}, {c.cpc_mohm_per_m, "cpc_mohm_per_m"}})
         if (!is_nan(x) && !(x > 0.05 && x <= 200.0)) fail(at + n + " = " + number_text(x) + " mΩ/m: from 0.05 to 200 (2.5 mm² of copper has 7.41)");
-      if (!is_nan(c.conductor_temperature_c) && !(c.conductor_temperature_c >= -40.0 && c.conductor_temperature_c <= 120.0)) fail(at + "conductor_temperature_c must be from -40 to 120 °C");
+      if (!is_nan(c.conductor_temperature_c) && !(c.conductor_temperature_c >= -40.0 && c.conductor_temperature_c <= 120.0)) fail(at +
+          "conductor_temperature_c must be from -40 to 120 °C");
     }
   }
 
@@ -235,7 +259,8 @@ class record_analysis {
     if (!(m.standard_uncertainty() > 0.0)) m.add(label + ", rounding", std::max(1e-6, 1e-3 * r.number));
     return m;
   }
-  static double factor(const circuit_record& c) { return call(resistance_at_temperature, 1.0, is_nan(c.conductor_temperature_c) ? 20.0 : c.conductor_temperature_c, 0.00393); }
+  static double factor(const circuit_record& c) { return call(resistance_at_temperature, 1.0,
+      is_nan(c.conductor_temperature_c) ? 20.0 : c.conductor_temperature_c, 0.00393); }
   static bool conductors(const circuit_record& c) { return !is_nan(c.line_mohm_per_m) && !is_nan(c.cpc_mohm_per_m); }
 
   void lacks(std::size_t i, R r, std::string_view needs) {
@@ -300,7 +325,8 @@ class record_analysis {
     }
     const bool r1 = is_value(c.line_end_to_end_ohm), rn = is_value(c.neutral_end_to_end_ohm), r2 = is_value(c.cpc_end_to_end_ohm);
     const bool ring = c.kind == circuit_kind::ring || r1 || rn || r2;
-    const measured m1 = r1 ? ohm(c.line_end_to_end_ohm, "r1") : measured(), mn = rn ? ohm(c.neutral_end_to_end_ohm, "rn") : measured(), m2 = r2 ? ohm(c.cpc_end_to_end_ohm, "r2") : measured();
+    const measured m1 = r1 ? ohm(c.line_end_to_end_ohm, "r1") : measured(), mn = rn ? ohm(c.neutral_end_to_end_ohm,
+        "rn") : measured(), m2 = r2 ? ohm(c.cpc_end_to_end_ohm, "r2") : measured();
     if (ring) {
       if (r1 && rn) {
         measured residual = m1 - mn;
@@ -318,7 +344,8 @@ class record_analysis {
       }
       if (r1 && r2 && sum && m1.value + m2.value > 0.0) {
         const double s = m1.value + m2.value;
-        compare(R::ring_cross_low, i, with_slopes(r12.value - m1.value * m2.value / s, {{1.0, &r12}, {-square(m2.value / s), &m1}, {-square(m1.value / s), &m2}}));
+        compare(R::ring_cross_low, i, with_slopes(r12.value - m1.value * m2.value / s, {{1.0, &r12}, {-square(m2.value / s), &m1},
+            {-square(m1.value / s), &m2}}));
         if (conductors(c)) {
           const double spur = 15.0 * (c.line_mohm_per_m + c.cpc_mohm_per_m) / 1000.0;
           measured residual = with_slopes(r12.value - 0.25 * s - 0.5 * spur, {{1.0, &r12}, {-0.25, &m1}, {-0.25, &m2}});
@@ -356,7 +383,8 @@ class record_analysis {
     }
     const reading& origin = is_value(board_.earth_fault_current_a) ? board_.earth_fault_current_a : board_.short_circuit_current_a;
     if (is_value(c.fault_current_a) && is_value(origin)) {
-      measured residual = number(c.fault_current_a, reads::current, who + "fault current") - number(origin, reads::current, "fault current at the board");
+      measured residual = number(c.fault_current_a, reads::current, who + "fault current") - number(origin, reads::current,
+          "fault current at the board");
       residual.add(who + "voltage", 0.03 * c.fault_current_a.number);
       compare(R::origin_current, i, residual);
     }
@@ -374,14 +402,17 @@ class record_analysis {
 
   void of_board() {
     if (is_value(board_.earth_fault_current_a) && is_value(board_.external_loop_ohm) && board_.external_loop_ohm.number > 0.0) {
-      const measured current = number(board_.earth_fault_current_a, reads::current, "earth fault current at the board"), ze = number(board_.external_loop_ohm, reads::loop_impedance, "Ze");
+      const measured current = number(board_.earth_fault_current_a, reads::current,
+          "earth fault current at the board"), ze = number(board_.external_loop_ohm, reads::loop_impedance, "Ze");
       measured residual = with_slopes(current.value * ze.value / board_.nominal_voltage_v - 1.0,
                                       {{ze.value / board_.nominal_voltage_v, &current}, {current.value / board_.nominal_voltage_v, &ze}});
       residual.add("voltage at the board", 0.06 / 1.7320508075688772);
       compare(R::board_fault_current, {}, residual);
     }
-    if (board_.earthing == earthing::tn_c_s && is_value(board_.earth_fault_current_a) && is_value(board_.short_circuit_current_a) && board_.short_circuit_current_a.number > 0.0) {
-      const measured e = number(board_.earth_fault_current_a, reads::current, "earth fault current at the board"), s = number(board_.short_circuit_current_a, reads::current, "short-circuit current at the board");
+    if (board_.earthing == earthing::tn_c_s && is_value(board_.earth_fault_current_a) && is_value(board_.short_circuit_current_a) &&
+        board_.short_circuit_current_a.number > 0.0) {
+      const measured e = number(board_.earth_fault_current_a, reads::current,
+          "earth fault current at the board"), s = number(board_.short_circuit_current_a, reads::current, "short-circuit current at the board");
       measured residual = with_slopes(e.value / s.value - 1.0, {{1.0 / s.value, &e}, {-e.value / square(s.value), &s}});
       residual.add("clamps and leads", 0.08);
       compare(R::board_currents, {}, residual);
@@ -401,7 +432,8 @@ class record_analysis {
     if (!(is_value(b) || b.is == reading::state::above) || !(b.number > 0.0)) return;
     // over range is at least that; circuits over range conduct nothing here, in favour of the record
     const measured whole = number(b, reads::insulation, "board, insulation");
-    compare(R::insulation_parallel, {}, with_slopes(log(whole.value * conductance.value), {{1.0 / whole.value, &whole}, {1.0 / conductance.value, &conductance}}));
+    compare(R::insulation_parallel, {}, with_slopes(log(whole.value * conductance.value), {{1.0 / whole.value, &whole},
+        {1.0 / conductance.value, &conductance}}));
   }
 
   // ---- patterns over many readings. Times of RCDs are left out: one device stands in many rows with its one time.
@@ -438,7 +470,8 @@ class record_analysis {
     std::size_t lines = 0, equal = 0;
     if (is_value(board_.external_loop_ohm))
       for (const auto& c : circuits_) {
-        if (!is_value(c.loop_ohm) || !is_value(c.line_plus_cpc_ohm) || !(c.line_plus_cpc_ohm.number > 0.0) || !(c.loop_ohm.number < end_of_fine_display)) continue;
+        if (!is_value(c.loop_ohm) || !is_value(c.line_plus_cpc_ohm) || !(c.line_plus_cpc_ohm.number > 0.0) ||
+            !(c.loop_ohm.number < end_of_fine_display)) continue;
         ++lines;
         equal += fabs(c.loop_ohm.number - board_.external_loop_ohm.number - c.line_plus_cpc_ohm.number) < 0.005;
       }
@@ -480,7 +513,8 @@ class record_analysis {
       for (std::size_t i = 0; i < n; ++i)
         for (std::size_t j = 0; j < i; ++j) expected += step / width * job::detail::normal_density((x[i] - x[j]) / width);
       const double k_ = static_cast<double>(repeated);
-      pattern(R::repeats, k.name, k_, poisson_tail(repeated, expected), k_ > expected ? (k_ * log(k_ / expected) - k_ + expected) / 2.302585092994046 : 0.0);
+      pattern(R::repeats, k.name, k_, poisson_tail(repeated, expected), k_ > expected ? (k_ * log(k_ / expected) - k_ +
+          expected) / 2.302585092994046 : 0.0);
     }
   }
 
@@ -556,17 +590,20 @@ class record_analysis {
           std::to_string(out_.queries) + " to look at.";
       for (const auto& r : out_.relations)
         if (r.is == relation_result::outcome::contradiction || r.is == relation_result::outcome::improbable_pattern) t += " " + r.text;
-      if (out_.contradictions + out_.patterns == 0) t += out_.queries == 0 ? " What was compared agrees within its doubt; that does not prove that it was measured well."
+      if (out_.contradictions +
+          out_.patterns == 0) t += out_.queries == 0 ? " What was compared agrees within its doubt; that does not prove that it was measured well."
                                                                           : " What is to look at may be chance; the rest agrees within its doubt, which does not prove that it was measured well.";
     }
     if (!out_.missing.empty()) t += " " + std::to_string(out_.missing.size()) + (out_.missing.size() == 1 ? " item is" : " items are") + " missing: not proved.";
     auto& c = out_.cautions;
     c.push_back("A contradiction says that these numbers cannot all belong to the circuit as described, within their stated doubt; it does not say which one is wrong, or why.");
-    c.push_back("The decisions hold for all relations together: an honest record is contradicted in at most " + number_text(level_ * 100.0) + " % of cases (Holm), if the doubts stated are true.");
+    c.push_back("The decisions hold for all relations together: an honest record is contradicted in at most " + number_text(level_ * 100.0) +
+        " % of cases (Holm), if the doubts stated are true.");
     c.push_back("Zs below Ze + (R1+R2), and R2 below its share, are ordinary with parallel earth paths: they are not counted against a record.");
     bool assumed = false, scatter = false;
     for (const auto& r : circuits_) {
-      for (const auto* x : {&r.line_plus_cpc_ohm, &r.line_end_to_end_ohm, &r.cpc_end_to_end_ohm}) assumed = assumed || (x->has_number() && !x->stated_for(reads::continuity));
+      for (const auto* x : {&r.line_plus_cpc_ohm, &r.line_end_to_end_ohm, &r.cpc_end_to_end_ohm}) assumed = assumed || (x->has_number() &&
+          !x->stated_for(reads::continuity));
       assumed = assumed || (r.loop_ohm.has_number() && !r.loop_ohm.stated_for(reads::loop_impedance));
       scatter = scatter || (r.loop_ohm.has_number() && r.loop_method != loop_method::high_current);
     }
