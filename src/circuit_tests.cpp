@@ -154,8 +154,8 @@ document::value run_ring(const object& inputs, const rulebook&) {
   for (const auto& p : r.points)
     points.push_back(object{{"name", p.name}, {"text", p.text}, {"line_neutral", to_document(p.line_neutral)}, {"line_cpc", to_document(p.line_cpc)},
                             {"spur_probability", p.spur_probability}, {"spur_length_m", number_or_null(p.spur_length_m)},
-                            {"spur_length_standard_uncertainty_m", number_or_null(p.spur_length_standard_uncertainty_m)}, {"in_likelihood",
-                                p.in_likelihood}});
+                            {"spur_length_standard_uncertainty_m", number_or_null(p.spur_length_standard_uncertainty_m)},
+                            {"in_likelihood", p.in_likelihood}});
   for (const auto& n : r.next) next.push_back(object{{"reading", n.reading}, {"text", n.text}, {"information_bits", n.information_bits}});
   return object{{"leading", el::ring_kind_rows[static_cast<std::size_t>(r.kinds[0].kind)].key},
                 {"probability", r.kinds[0].probability},
@@ -188,8 +188,8 @@ constexpr std::string_view circuit_names[] = {"name", "kind", "line_mohm_per_m",
                                               "insulation_neutral_cpc_mohm", "polarity", "loop_ohm", "loop_method", "fault_current_a", "rcd", "rcd_trip_1x_ms", "rcd_trip_5x_ms"};
 constexpr std::string_view board_names[] = {"external_loop_ohm", "insulation_line_cpc_mohm", "short_circuit_current_a", "earth_fault_current_a",
     "nominal_voltage_v", "earthing"};
-constexpr std::string_view kinds[] = {"", "ring", "radial"}, methods[] = {"", "high_current", "no_trip"}, rcds[] = {"", "none", "general",
-    "delayed"}, earthings[] = {"", "TN-C-S", "TN-S", "TT"};
+constexpr std::string_view kinds[] = {"", "ring", "radial"}, methods[] = {"", "high_current", "no_trip"};
+constexpr std::string_view rcds[] = {"", "none", "general", "delayed"}, earthings[] = {"", "TN-C-S", "TN-S", "TT"};
 constexpr model_argument record_arguments[] = {
     {"circuits", "objects",
      "one object a circuit, every field may be left out: \"name\", \"kind\" (\"ring\", \"radial\"), \"line_mohm_per_m\", \"cpc_mohm_per_m\" (tabulated, 20 °C), "
@@ -255,18 +255,19 @@ document::value run_record(const object& inputs, const rulebook&) {
     const auto& row = el::record_relations[static_cast<std::size_t>(one.relation)];
     relations.push_back(object{{"relation", row.key}, {"circuit", circuit_of(one.circuit)}, {"column", one.column},
         {"outcome", outcomes[static_cast<std::size_t>(one.is)]},
-                               {"text", one.text}, {"above_means", row.above}, {"below_means", row.below}, {"residual",
-                                   number_or_null(one.residual)}, {"unit", row.unit}, {"standard_uncertainty", number_or_null(one.standard_uncertainty)},
-                               {"z", number_or_null(one.z)}, {"p_value", one.p_value}, {"holm_p_value", one.holm_p_value}, {"log10_ratio",
-                                   number_or_null(one.log10_ratio)},
+                               {"text", one.text}, {"above_means", row.above}, {"below_means", row.below},
+                               {"residual", number_or_null(one.residual)}, {"unit", row.unit},
+                               {"standard_uncertainty", number_or_null(one.standard_uncertainty)},
+                               {"z", number_or_null(one.z)}, {"p_value", one.p_value}, {"holm_p_value", one.holm_p_value},
+                               {"log10_ratio", number_or_null(one.log10_ratio)},
                                {"contradicts", row.side == el::side::above ? "above" : row.side == el::side::below ? "below" : "both"},
                                {"source", object{{"title", row.from.title}, {"clause", row.from.clause}, {"grade", row.from.grade}}}});
   }
   for (const auto& m : r.missing) missing.push_back(object{{"circuit", circuit_of(m.circuit)}, {"item", m.item}, {"text", m.text}});
   return object{{"text", r.text}, {"compared", r.compared}, {"contradictions", r.contradictions}, {"patterns", r.patterns}, {"queries", r.queries},
       {"relations", relations},
-                {"missing", missing}, {"not_compared", texts(r.not_compared)}, {"insulation_parallel_mohm",
-                    number_or_null(r.insulation_parallel_mohm)}, {"cautions", texts(r.cautions)}};
+                {"missing", missing}, {"not_compared", texts(r.not_compared)},
+                {"insulation_parallel_mohm", number_or_null(r.insulation_parallel_mohm)}, {"cautions", texts(r.cautions)}};
 }
 constexpr model test_record_consistency{{"test_record_consistency",
                                          "The readings of a board's circuits held against each other: residual, z and p-value of each relation, decided for all of them together (Holm), "

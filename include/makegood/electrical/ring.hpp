@@ -920,7 +920,8 @@ class ring_analysis {
       const std::string at = "points[" + std::to_string(i) + "].", name = ring_point_name(in_, i);
       if (unread(in_.points[i].line_neutral_ohm)) consider(test_id("line_neutral", i), at + "line_neutral_ohm",
           "Link line and neutral crosswise at the board and read between them at " + name + ".");
-      if (unread(in_.points[i].line_cpc_ohm)) consider(test_id("line_cpc", i), at + "line_cpc_ohm",
+      if (unread(in_.points[i].line_cpc_ohm))
+        consider(test_id("line_cpc", i), at + "line_cpc_ohm",
           "Link line and protective conductor crosswise at the board and read between them at " + name + ".");
     }
     std::stable_sort(out_.next.begin(), out_.next.end(), [](const auto& a, const auto& b) { return a.information_bits > b.information_bits; });
@@ -933,8 +934,8 @@ class ring_analysis {
     t = "Most likely: " + first.text + " (" + percent_text(first.probability) + ").";
     if (out_.kinds.size() > 1 && out_.kinds[1].probability > 0.02) {
       t += " Then: " + out_.kinds[1].text + " (" + percent_text(out_.kinds[1].probability) + ")";
-      if (out_.kinds.size() > 2 &&
-          out_.kinds[2].probability > 0.02) t += ", " + out_.kinds[2].text + " (" + percent_text(out_.kinds[2].probability) + ")";
+      if (out_.kinds.size() > 2 && out_.kinds[2].probability > 0.02)
+        t += ", " + out_.kinds[2].text + " (" + percent_text(out_.kinds[2].probability) + ")";
       t += ".";
     }
     if (out_.conflict)
@@ -944,8 +945,8 @@ class ring_analysis {
       t += " Length by resistance: " + metre_text(out_.length_m) + ", about " + metre_text(out_.length_low_m) + " to " + metre_text(out_.length_high_m) +
            (first.kind == ring_kind::interconnected ? " of a ring without the bridge that reads the same." : ".");
     const bool complete = out_.next.empty() && in_.points.size() >= 3;
-    t += " " + (first.kind == ring_kind::intact &&
-        complete ? std::string("Go on with insulation, and with polarity when live.") : std::string(row.act));
+    t += " " + (first.kind == ring_kind::intact && complete
+        ? std::string("Go on with insulation, and with polarity when live.") : std::string(row.act));
     if (!out_.next.empty() && out_.next[0].information_bits > 0.005) t += " The reading that tells most: " + out_.next[0].text;
     const std::size_t readings = seen_.size();
     auto& c = out_.cautions;

@@ -136,8 +136,9 @@ struct record_result {
 
 /// Probability that two independent honest readings with a standard deviation show the same figure on a display that steps: q/(2 σ √π),
 /// for steps that are small against the deviation.
-inline double chance_of_repeat(double step,
-    double standard_deviation) { return std::min(1.0, step / (2.0 * standard_deviation * 1.7724538509055160273)); }
+inline double chance_of_repeat(double step, double standard_deviation) {
+  return std::min(1.0, step / (2.0 * standard_deviation * 1.7724538509055160273));
+}
 /// P(at least k of n) of independent events of probability p.
 inline double binomial_tail(std::size_t n, std::size_t k, double p) {
   if (k == 0) return 1.0;
@@ -181,8 +182,8 @@ namespace detail {
 
 class record_analysis {
  public:
-  record_analysis(const std::vector<circuit_record>& circuits, const board_record& board,
-      double level) : circuits_(circuits), board_(board), level_(level) {}
+  record_analysis(const std::vector<circuit_record>& circuits, const board_record& board, double level)
+      : circuits_(circuits), board_(board), level_(level) {}
 
   record_result run() {
     demand();
@@ -228,12 +229,11 @@ class record_analysis {
       const auto& c = circuits_[i];
       const std::string at = "circuits[" + std::to_string(i) + "].";
       for (const auto& [r, n] : {std::pair{&c.line_plus_cpc_ohm, "line_plus_cpc_ohm"}, {&c.cpc_ohm, "cpc_ohm"},
-          {&c.line_end_to_end_ohm, "line_end_to_end_ohm"},
-                                 {&c.neutral_end_to_end_ohm, "neutral_end_to_end_ohm"}, {&c.cpc_end_to_end_ohm, "cpc_end_to_end_ohm"}, {&c.loop_ohm,
-                                     "loop_ohm"}})
+                                 {&c.line_end_to_end_ohm, "line_end_to_end_ohm"}, {&c.neutral_end_to_end_ohm, "neutral_end_to_end_ohm"},
+                                 {&c.cpc_end_to_end_ohm, "cpc_end_to_end_ohm"}, {&c.loop_ohm, "loop_ohm"}})
         demand_reading(*r, at + n, 1e5, "Ω", "; was it read in mΩ?");
-      for (const auto& [r, n] : {std::pair{&c.insulation_line_cpc_mohm, "insulation_line_cpc_mohm"}, {&c.insulation_line_neutral_mohm,
-          "insulation_line_neutral_mohm"},
+      for (const auto& [r, n] : {std::pair{&c.insulation_line_cpc_mohm, "insulation_line_cpc_mohm"},
+                                 {&c.insulation_line_neutral_mohm, "insulation_line_neutral_mohm"},
                                  {&c.insulation_neutral_cpc_mohm, "insulation_neutral_cpc_mohm"}})
         demand_reading(*r, at + n, 1e6, "MΩ", "; was it read in kΩ?");
       demand_reading(c.length_m, at + "length_m", 1e4, "m", "; was it mm?");
@@ -242,8 +242,8 @@ class record_analysis {
       demand_reading(c.rcd_trip_5x_ms, at + "rcd_trip_5x_ms", 1e4, "ms", "");
       for (const auto& [x, n] : {std::pair{c.line_mohm_per_m, "line_mohm_per_m"}, {c.cpc_mohm_per_m, "cpc_mohm_per_m"}})
         if (!is_nan(x) && !(x > 0.05 && x <= 200.0)) fail(at + n + " = " + number_text(x) + " mΩ/m: from 0.05 to 200 (2.5 mm² of copper has 7.41)");
-      if (!is_nan(c.conductor_temperature_c) && !(c.conductor_temperature_c >= -40.0 && c.conductor_temperature_c <= 120.0)) fail(at +
-          "conductor_temperature_c must be from -40 to 120 °C");
+      if (!is_nan(c.conductor_temperature_c) && !(c.conductor_temperature_c >= -40.0 && c.conductor_temperature_c <= 120.0))
+        fail(at + "conductor_temperature_c must be from -40 to 120 °C");
     }
   }
 
@@ -259,8 +259,9 @@ class record_analysis {
     if (!(m.standard_uncertainty() > 0.0)) m.add(label + ", rounding", std::max(1e-6, 1e-3 * r.number));
     return m;
   }
-  static double factor(const circuit_record& c) { return call(resistance_at_temperature, 1.0,
-      is_nan(c.conductor_temperature_c) ? 20.0 : c.conductor_temperature_c, 0.00393); }
+  static double factor(const circuit_record& c) {
+    return call(resistance_at_temperature, 1.0, is_nan(c.conductor_temperature_c) ? 20.0 : c.conductor_temperature_c, 0.00393);
+  }
   static bool conductors(const circuit_record& c) { return !is_nan(c.line_mohm_per_m) && !is_nan(c.cpc_mohm_per_m); }
 
   void lacks(std::size_t i, R r, std::string_view needs) {
@@ -325,8 +326,9 @@ class record_analysis {
     }
     const bool r1 = is_value(c.line_end_to_end_ohm), rn = is_value(c.neutral_end_to_end_ohm), r2 = is_value(c.cpc_end_to_end_ohm);
     const bool ring = c.kind == circuit_kind::ring || r1 || rn || r2;
-    const measured m1 = r1 ? ohm(c.line_end_to_end_ohm, "r1") : measured(), mn = rn ? ohm(c.neutral_end_to_end_ohm,
-        "rn") : measured(), m2 = r2 ? ohm(c.cpc_end_to_end_ohm, "r2") : measured();
+    const measured m1 = r1 ? ohm(c.line_end_to_end_ohm, "r1") : measured();
+    const measured mn = rn ? ohm(c.neutral_end_to_end_ohm, "rn") : measured();
+    const measured m2 = r2 ? ohm(c.cpc_end_to_end_ohm, "r2") : measured();
     if (ring) {
       if (r1 && rn) {
         measured residual = m1 - mn;
@@ -344,8 +346,8 @@ class record_analysis {
       }
       if (r1 && r2 && sum && m1.value + m2.value > 0.0) {
         const double s = m1.value + m2.value;
-        compare(R::ring_cross_low, i, with_slopes(r12.value - m1.value * m2.value / s, {{1.0, &r12}, {-square(m2.value / s), &m1},
-            {-square(m1.value / s), &m2}}));
+        compare(R::ring_cross_low, i,
+                with_slopes(r12.value - m1.value * m2.value / s, {{1.0, &r12}, {-square(m2.value / s), &m1}, {-square(m1.value / s), &m2}}));
         if (conductors(c)) {
           const double spur = 15.0 * (c.line_mohm_per_m + c.cpc_mohm_per_m) / 1000.0;
           measured residual = with_slopes(r12.value - 0.25 * s - 0.5 * spur, {{1.0, &r12}, {-0.25, &m1}, {-0.25, &m2}});
@@ -383,8 +385,8 @@ class record_analysis {
     }
     const reading& origin = is_value(board_.earth_fault_current_a) ? board_.earth_fault_current_a : board_.short_circuit_current_a;
     if (is_value(c.fault_current_a) && is_value(origin)) {
-      measured residual = number(c.fault_current_a, reads::current, who + "fault current") - number(origin, reads::current,
-          "fault current at the board");
+      measured residual =
+          number(c.fault_current_a, reads::current, who + "fault current") - number(origin, reads::current, "fault current at the board");
       residual.add(who + "voltage", 0.03 * c.fault_current_a.number);
       compare(R::origin_current, i, residual);
     }
@@ -402,8 +404,8 @@ class record_analysis {
 
   void of_board() {
     if (is_value(board_.earth_fault_current_a) && is_value(board_.external_loop_ohm) && board_.external_loop_ohm.number > 0.0) {
-      const measured current = number(board_.earth_fault_current_a, reads::current,
-          "earth fault current at the board"), ze = number(board_.external_loop_ohm, reads::loop_impedance, "Ze");
+      const measured current = number(board_.earth_fault_current_a, reads::current, "earth fault current at the board");
+      const measured ze = number(board_.external_loop_ohm, reads::loop_impedance, "Ze");
       measured residual = with_slopes(current.value * ze.value / board_.nominal_voltage_v - 1.0,
                                       {{ze.value / board_.nominal_voltage_v, &current}, {current.value / board_.nominal_voltage_v, &ze}});
       residual.add("voltage at the board", 0.06 / 1.7320508075688772);
@@ -411,8 +413,8 @@ class record_analysis {
     }
     if (board_.earthing == earthing::tn_c_s && is_value(board_.earth_fault_current_a) && is_value(board_.short_circuit_current_a) &&
         board_.short_circuit_current_a.number > 0.0) {
-      const measured e = number(board_.earth_fault_current_a, reads::current,
-          "earth fault current at the board"), s = number(board_.short_circuit_current_a, reads::current, "short-circuit current at the board");
+      const measured e = number(board_.earth_fault_current_a, reads::current, "earth fault current at the board");
+      const measured s = number(board_.short_circuit_current_a, reads::current, "short-circuit current at the board");
       measured residual = with_slopes(e.value / s.value - 1.0, {{1.0 / s.value, &e}, {-e.value / square(s.value), &s}});
       residual.add("clamps and leads", 0.08);
       compare(R::board_currents, {}, residual);
@@ -432,8 +434,8 @@ class record_analysis {
     if (!(is_value(b) || b.is == reading::state::above) || !(b.number > 0.0)) return;
     // over range is at least that; circuits over range conduct nothing here, in favour of the record
     const measured whole = number(b, reads::insulation, "board, insulation");
-    compare(R::insulation_parallel, {}, with_slopes(log(whole.value * conductance.value), {{1.0 / whole.value, &whole},
-        {1.0 / conductance.value, &conductance}}));
+    compare(R::insulation_parallel, {},
+            with_slopes(log(whole.value * conductance.value), {{1.0 / whole.value, &whole}, {1.0 / conductance.value, &conductance}}));
   }
 
   // ---- patterns over many readings. Times of RCDs are left out: one device stands in many rows with its one time.
@@ -513,8 +515,8 @@ class record_analysis {
       for (std::size_t i = 0; i < n; ++i)
         for (std::size_t j = 0; j < i; ++j) expected += step / width * job::detail::normal_density((x[i] - x[j]) / width);
       const double k_ = static_cast<double>(repeated);
-      pattern(R::repeats, k.name, k_, poisson_tail(repeated, expected), k_ > expected ? (k_ * log(k_ / expected) - k_ +
-          expected) / 2.302585092994046 : 0.0);
+      const double nats = k_ > expected ? k_ * log(k_ / expected) - k_ + expected : 0.0;
+      pattern(R::repeats, k.name, k_, poisson_tail(repeated, expected), nats / 2.302585092994046);
     }
   }
 
@@ -602,8 +604,8 @@ class record_analysis {
     c.push_back("Zs below Ze + (R1+R2), and R2 below its share, are ordinary with parallel earth paths: they are not counted against a record.");
     bool assumed = false, scatter = false;
     for (const auto& r : circuits_) {
-      for (const auto* x : {&r.line_plus_cpc_ohm, &r.line_end_to_end_ohm, &r.cpc_end_to_end_ohm}) assumed = assumed || (x->has_number() &&
-          !x->stated_for(reads::continuity));
+      for (const auto* x : {&r.line_plus_cpc_ohm, &r.line_end_to_end_ohm, &r.cpc_end_to_end_ohm})
+        assumed = assumed || (x->has_number() && !x->stated_for(reads::continuity));
       assumed = assumed || (r.loop_ohm.has_number() && !r.loop_ohm.stated_for(reads::loop_impedance));
       scatter = scatter || (r.loop_ohm.has_number() && r.loop_method != loop_method::high_current);
     }
