@@ -536,8 +536,8 @@ class ring_analysis {
     add(of(K::spur), "spur_not_read", "a spur at an outlet that was not read", weight(K::spur) / (1.0 + static_cast<double>(high.size())), {}, {});
     for (const auto j : high) spurs({j}, 0.7 * weight(K::spur) / static_cast<double>(high.size()));
     if (high.size() >= 3) {
-      for (const std::size_t left_out : {2, 1, 0})
-        spurs({high[left_out == 0 ? 1 : 0], high[left_out == 2 ? 1 : 2]}, 0.2 * weight(K::spur) / sets(high.size(), 2));
+      for (const int left_out : {2, 1, 0})
+        spurs({high[left_out == 0 ? 1u : 0u], high[left_out == 2 ? 1u : 2u]}, 0.2 * weight(K::spur) / sets(high.size(), 2));
       if (high.size() >= 4) spurs({high[0], high[1], high[2]}, 0.1 * weight(K::spur) / sets(high.size(), 3));
     }
     // a bridge: the highest points lie between its ends
