@@ -606,6 +606,7 @@ MODEL_ARGUMENTS = {
     "numbers": "Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]]",
     "table": "Sequence[Sequence[float]] | npt.NDArray[np.floating[Any]]",
     "names": "Sequence[Sequence[str]]",
+    "objects": "Sequence[dict[str, Any]]",
     "object": "dict[str, Any]",
     "text": "str",
     "texts": "Sequence[str]",

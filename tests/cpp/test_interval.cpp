@@ -56,6 +56,7 @@ struct allowance {
 };
 const std::map<std::string, allowance> looser{
     {"electrical.voltage_drop_impedance", {16, "12 operations"}},
+    {"electrical.cross_connected_resistance", {16, "11 operations"}},
     {"electrical.ring_voltage_drop", {16, "the difference of two lengths may be small beside them"}},
     {"electrical.adiabatic_time", {16, "the square doubles the steps of k S/I"}},
     {"electrical.adiabatic_final_temperature", {64, "exp of a number up to some 10 multiplies the steps of that number"}},
@@ -86,6 +87,7 @@ const std::map<std::string, allowance> looser{
 };
 /// The friction factor steps at Re 2300 and 4000, so that a box on which the regime changes is not monotone.
 bool regime_changes(const std::string& name, const numbers& x) {
+  if (name == "air.duct_pressure_loss") return air::reynolds_number.unchecked(air::duct_velocity.unchecked(x[0], x[1]), x[1], x[4], x[5]) < 4000.0;
   if (name != "air.duct_pressure_loss_rectangular") return false;
   return air::reynolds_number.unchecked(air::duct_velocity_rectangular.unchecked(x[0], x[1], x[2]), air::hydraulic_diameter.unchecked(x[1], x[2]), x[5], x[6]) < 4000.0;
 }

@@ -93,6 +93,13 @@ def length_from_resistance(resistance_ohm, resistance_mohm_per_m):
 
 
 @electrical
+def cross_connected_resistance(first_ohm, second_ohm, position_ratio):
+    # R(x) = (x - x^2)(ra - rb)^2/(ra + rb) + ra rb/(ra + rb), as a public derivation sheet prints it
+    ra, rb, x = mp.mpf(first_ohm), mp.mpf(second_ohm), mp.mpf(position_ratio)
+    return (x - x**2) * (ra - rb)**2 / (ra + rb) + ra * rb / (ra + rb)
+
+
+@electrical
 def adiabatic_k_from_constants(heat_capacity_j_per_k_mm3, beta_k, resistivity_20_ohm_mm, initial_c, final_c):
     # IEC 60364-5-54 Annex A: k = sqrt(Qc (beta + 20)/rho20) sqrt(ln((beta + tf)/(beta + ti)))
     beta = mp.mpf(beta_k)
@@ -775,6 +782,7 @@ POINTS = {
     "electrical.resistance_at_temperature": dict(resistance_20_mohm_per_m="7.41", temperature_c=70),
     "electrical.loop_resistance": dict(line_mohm_per_m="7.41", cpc_mohm_per_m="12.1", length_m=22),
     "electrical.length_from_resistance": dict(resistance_ohm="0.593", resistance_mohm_per_m="7.41"),
+    "electrical.cross_connected_resistance": dict(first_ohm="0.5", second_ohm="0.835", position_ratio="0.25"),
     "electrical.adiabatic_k": dict(material="copper", initial_c=70, final_c=160),
     "electrical.adiabatic_k_from_constants": dict(heat_capacity_j_per_k_mm3="3.8e-3", beta_k=202, resistivity_20_ohm_mm="138e-6", initial_c=60, final_c=200),
     "electrical.adiabatic_area": dict(current_a=90, time_s="0.4", k=115),

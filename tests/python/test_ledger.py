@@ -15,7 +15,7 @@ def test_published_value(row):
     result = getattr(getattr(makegood, subject), name)(**row["inputs"])
     if row["field"]:
         for part in row["field"].split("."):  # "posterior.0": a field, or the place in a list
-            result = result[int(part)] if isinstance(result, list) else getattr(result, part)
+            result = result[int(part)] if isinstance(result, list) else result[part] if isinstance(result, dict) else getattr(result, part)
     if isinstance(result, str):
         assert result == row["expected"]
         return

@@ -176,6 +176,8 @@ def test_models_return_what_their_stubs_say(written):
         "sensing.fit_steinhart_hart": ([(0, 32554), (25, 10000), (50, 3605)],),
         "sensing.check_sensor": (11650, 21.4, {"kind": "ntc", "reference_ohm": 10000, "reference_c": 25, "beta_k": 3950}),
         "air.required_extract": ("kitchen", "england-adf-2021"),
+        "electrical.ring_tests": (0.44, 0.44, 0.72),
+        "electrical.test_record_consistency": ([{"loop_ohm": 0.8, "line_plus_cpc_ohm": 0.4}], {"external_loop_ohm": 0.35}),
         "decision.conformity_probability": (9.0, 0.5, None, 11.5),
         "decision.guard_band": (0.5, "iso14253"),
         "decision.conformity_statement": (9.0, 0.5, "ilac_g8", None, 11.5),

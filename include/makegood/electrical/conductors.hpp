@@ -117,6 +117,19 @@ inline constexpr auto length_from_resistance = formula(
     source{"L = R/r with the values of IEC 60228", "", "memory"}, [](auto resistance, auto per_metre) { return resistance / milli(per_metre); },
     remarks{"the tabulated resistance is an upper limit: the length comes out 1 to 3 % short; 10 mΩ of contact is about a metre", "0 m at 0 Ω"});
 
+inline constexpr auto cross_connected_resistance = formula(
+    out{"cross_connected_resistance", "R_x", unit::ohm, "Reading between two conductors of a sound ring at one point, their ends linked crosswise at the board."},
+    in(arg{"first_ohm", "r_a", unit::ohm, positive_to(1e6), "end-to-end resistance of the one conductor"}.usually(0.2, 1.5),
+       arg{"second_ohm", "r_b", unit::ohm, positive_to(1e6), "end-to-end resistance of the other"}.usually(0.2, 2.5),
+       arg{"position_ratio", "x", unit::one, between(0, 1), "place of the point along the ring: 0 and 1 at the board, 0.5 in the middle"}.usually(0, 1)),
+    source{"Ohm's law for two ways in parallel", "[r_a x + r_b(1-x)] ∥ [r_a(1-x) + r_b x]", "derived"},
+    [](auto first, auto second, auto x) {
+      auto one_way = let("R_A", unit::ohm, first * x + second * (1.0 - x));
+      auto other_way = let("R_B", unit::ohm, first * (1.0 - x) + second * x);
+      return one_way * other_way / (first + second);
+    },
+    remarks{"exact for a ring without spur or fault; a fault makes it another curve", "r_a r_b/(r_a+r_b) at the board, (r_a+r_b)/4 in the middle; half of either everywhere if they are equal"});
+
 }  // namespace electrical
 }  // namespace v1
 }  // namespace makegood

@@ -29,6 +29,7 @@ using entries = list<
     required_capacity,
     short_overload_current,
     smallest_size,
+    cross_connected_resistance,
     check_voltage_drop,
     adiabatic_k,
     adiabatic_k_from_constants,
