@@ -3,4 +3,5 @@
 // Subject: electrical.
 #pragma once
 #include "conductors.hpp"
+#include "fault_location.hpp"
 #include "protection.hpp"
