@@ -254,7 +254,7 @@ class measurement_fields {
 };
 
 constexpr std::string_view methods_text =
-    "\"murray\" (sound_arm_ohm, faulty_arm_ohm; contact_ohm and link_ohm with core_mohm_per_m), \"murray_unequal\" (the same with faulty_mohm_per_m, return_mohm_per_m), \"varley\" "
+    "\"murray\" (sound_arm_ohm, faulty_arm_ohm; contact_ohm and link_ohm with core_mohm_per_m), \"murray_element\" (the same), \"murray_unequal\" (the same with faulty_mohm_per_m, return_mohm_per_m), \"varley\" "
     "(earth_reading_ohm, loop_reading_ohm, lead_ohm), \"capacitance\" (near_nf, far_nf), \"capacitance_sound_core\" (broken_nf, sound_nf), \"resistance\" (loop_reading_ohm, "
     "lead_ohm, fault_ohm), \"resistance_both_ends\" (near_reading_ohm, far_reading_ohm) or \"reflection\" (round_trip_ns)";
 
@@ -265,13 +265,13 @@ fault_measurement measurement_from(const object& cable, const object& own, std::
   std::string label = in.has("label") ? in.text("label") : method;
   const measurement_fields f(cable, own, label);
   fault_measurement m;
-  if (method == "murray" || method == "murray_unequal") {
+  if (method == "murray" || method == "murray_element" || method == "murray_unequal") {
     const auto contacts = f.contacts();
     const bool spoiled = contacts.contact_ohm.value != 0.0 || !contacts.contact_ohm.parts.empty() || contacts.link_ohm.value != 0.0 || !contacts.link_ohm.parts.empty();
-    if (method == "murray") {
+    if (method != "murray_unequal") {
       in.only("method", "label", "from", "sound_arm_ohm", "faulty_arm_ohm", "length_m", "core_mohm_per_m", "contact_ohm", "link_ohm", "temperature_c", "alpha_per_k");
-      m = by_murray(label, f.need("sound_arm_ohm"), f.need("faulty_arm_ohm"), f.need("length_m"),
-                    spoiled ? f.per_metre("core_mohm_per_m") : measured(1.0), contacts);
+      const auto per_metre = spoiled ? f.per_metre("core_mohm_per_m") : measured(1.0);
+      m = (method == "murray" ? by_murray : by_murray_element)(label, f.need("sound_arm_ohm"), f.need("faulty_arm_ohm"), f.need("length_m"), per_metre, contacts);
     } else {
       in.only("method", "label", "from", "sound_arm_ohm", "faulty_arm_ohm", "length_m", "faulty_mohm_per_m", "return_mohm_per_m", "contact_ohm", "link_ohm", "temperature_c", "alpha_per_k");
       m = by_murray_unequal(label, f.need("sound_arm_ohm"), f.need("faulty_arm_ohm"), f.need("length_m"), f.per_metre("faulty_mohm_per_m"), f.per_metre("return_mohm_per_m"), contacts);
@@ -311,7 +311,8 @@ constexpr model_argument locate_arguments[] = {
      "faulty_mohm_per_m, return_mohm_per_m, temperature_c (then the resistances are those at 20 °C), alpha_per_k. Each is a number without doubt, {\"value\": x} with "
      "\"standard_uncertainty\", \"limit\" or \"limit_percent\" and \"source\", {\"value\": x, \"sources\": {name: standard uncertainty}}, or a reading with \"instrument\" and \"accuracy\""},
     {"measurements", "objects",
-     "one each, with \"method\" and its readings: \"murray\" (sound_arm_ohm, faulty_arm_ohm; contact_ohm and link_ohm with core_mohm_per_m), \"murray_unequal\" (the same with "
+     "one each, with \"method\" and its readings: \"murray\" (sound_arm_ohm, faulty_arm_ohm; contact_ohm and link_ohm with core_mohm_per_m), \"murray_element\" (the same, for a "
+     "heating element or core with both ends at hand), \"murray_unequal\" (the same with "
      "faulty_mohm_per_m, return_mohm_per_m), \"varley\" (earth_reading_ohm, loop_reading_ohm, lead_ohm), \"capacitance\" (near_nf, far_nf), \"capacitance_sound_core\" (broken_nf, "
      "sound_nf), \"resistance\" (loop_reading_ohm, lead_ohm, fault_ohm), \"resistance_both_ends\" (near_reading_ohm, far_reading_ohm), \"reflection\" (round_trip_ns); \"label\"; \"from\": \"far\""}};
 
@@ -413,6 +414,11 @@ document::value run_locate(const object& inputs, const rulebook&) {
   }
   text.push_back("Metres are along the conductor, with its drops, loops and tails, not along the wall. Isolate, prove dead on all poles with a tester proved before and after, and open nothing on this "
                  "figure alone: prove the place by a second reading from the other end or by a tone.");
+  for (const auto& m : place.measurements)
+    if (m.method.rfind("murray", 0) == 0 || m.method == "varley") {
+      text.push_back("A bridge finds the mean place of all leakage of its loop: unless the fault is far below the insulation of the rest, its place is drawn towards the middle of the loop.");
+      break;
+    }
   const bool placed = place.resolved;
   const auto& joint = place.used.distance;
   const double half = placed ? joint.expanded_uncertainty(0.95) : no_number;

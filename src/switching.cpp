@@ -224,8 +224,8 @@ document::value run_switched(const object& inputs, const rulebook&) {
   for (std::size_t i = 0; i < r.effects.size(); ++i) {
     effects.push_back(object{{"reading", i + 1}, {"text", what_text(p, p.readings[i]) + ": " + std::string(seen_states[static_cast<std::size_t>(p.readings[i].seen)])}, {"rules_out_count", r.effects[i].rules_out}, {"at_least", r.effects[i].at_least}});
     if (r.effects[i].rules_out)
-      text.push_back("Reading " + std::to_string(i + 1) + " (" + what_text(p, p.readings[i]) + ": " + std::string(seen_states[static_cast<std::size_t>(p.readings[i].seen)]) + ") alone rules out " +
-                     (r.effects[i].at_least ? "at least " : "") + std::to_string(r.effects[i].rules_out) + " more.");
+      text.push_back("Without reading " + std::to_string(i + 1) + " (" + what_text(p, p.readings[i]) + ": " + std::string(seen_states[static_cast<std::size_t>(p.readings[i].seen)]) + "), " +
+                     (r.effects[i].at_least ? "at least " : "") + std::to_string(r.effects[i].rules_out) + " more would be possible.");
   }
   for (const auto& one : r.next) {
     auto o = reading_document(p, one.what);

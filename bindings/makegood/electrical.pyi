@@ -3,15 +3,15 @@
 """Conductors, protection, tests: what a circuit carries, loses and withstands."""
 
 from collections.abc import Sequence
-from typing import Final, final, Literal, overload, TypeAlias
+from typing import Any, Final, final, Literal, overload, TypeAlias
 
 import numpy as np
 import numpy.typing as npt
 
-from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Reading, Rulebook, Verdict, _Array, _Given, _Rows
 from ._measured import MeasuredArray
 from ._rows import Verdicts
-from ._slow import Worked
+from ._slow import Result, Worked
 
 _LoadKind: TypeAlias = Literal["lighting", "other", "lighting_private_supply", "other_private_supply"]
 _Material: TypeAlias = Literal["copper", "aluminium", "steel", "lead"]
@@ -2190,6 +2190,1577 @@ class _ProspectiveFaultCurrent(Formula):
     ) -> Propagated: ...
 
 @final
+class _MurrayLoopDistance(Formula):
+    """Distance of an earth fault along a core by a Murray loop with a sound core of the same conductor."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        sound_arm_ohm: float,
+        faulty_arm_ohm: float,
+        length_m: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Distance of an earth fault along a core by a Murray loop with a sound core of the same conductor."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        sound_arm_ohm: float | Measured,
+        faulty_arm_ohm: float | Measured,
+        length_m: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        sound_arm_ohm: float | _Array,
+        faulty_arm_ohm: float | _Array,
+        length_m: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        sound_arm_ohm: float | _Array | Measured | MeasuredArray,
+        faulty_arm_ohm: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        sound_arm_ohm: float | Measured,
+        faulty_arm_ohm: float | Measured,
+        length_m: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        sound_arm_ohm: float | Measured,
+        faulty_arm_ohm: float | Measured,
+        length_m: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        sound_arm_ohm: float | _Array,
+        faulty_arm_ohm: float | _Array,
+        length_m: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        sound_arm_ohm: float | tuple[float, float],
+        faulty_arm_ohm: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        sound_arm_ohm: float | Measured | Distribution,
+        faulty_arm_ohm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        sound_arm_ohm: float | Measured | Distribution,
+        faulty_arm_ohm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _MurrayLoopDistanceUnequal(Formula):
+    """Distance of an earth fault along a core by a Murray loop whose sound core has another resistance."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        sound_arm_ohm: float,
+        faulty_arm_ohm: float,
+        length_m: float,
+        faulty_mohm_per_m: float,
+        return_mohm_per_m: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Distance of an earth fault along a core by a Murray loop whose sound core has another resistance."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        sound_arm_ohm: float | Measured,
+        faulty_arm_ohm: float | Measured,
+        length_m: float | Measured,
+        faulty_mohm_per_m: float | Measured,
+        return_mohm_per_m: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        sound_arm_ohm: float | _Array,
+        faulty_arm_ohm: float | _Array,
+        length_m: float | _Array,
+        faulty_mohm_per_m: float | _Array,
+        return_mohm_per_m: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        sound_arm_ohm: float | _Array | Measured | MeasuredArray,
+        faulty_arm_ohm: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        faulty_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        return_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        sound_arm_ohm: float | Measured,
+        faulty_arm_ohm: float | Measured,
+        length_m: float | Measured,
+        faulty_mohm_per_m: float | Measured,
+        return_mohm_per_m: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        sound_arm_ohm: float | Measured,
+        faulty_arm_ohm: float | Measured,
+        length_m: float | Measured,
+        faulty_mohm_per_m: float | Measured,
+        return_mohm_per_m: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        sound_arm_ohm: float | _Array,
+        faulty_arm_ohm: float | _Array,
+        length_m: float | _Array,
+        faulty_mohm_per_m: float | _Array,
+        return_mohm_per_m: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        sound_arm_ohm: float | tuple[float, float],
+        faulty_arm_ohm: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+        faulty_mohm_per_m: float | tuple[float, float],
+        return_mohm_per_m: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        sound_arm_ohm: float | Measured | Distribution,
+        faulty_arm_ohm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        faulty_mohm_per_m: float | Measured | Distribution,
+        return_mohm_per_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        sound_arm_ohm: float | Measured | Distribution,
+        faulty_arm_ohm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        faulty_mohm_per_m: float | Measured | Distribution,
+        return_mohm_per_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _VarleyLoopDistance(Formula):
+    """Distance of an earth fault along a core by a Varley loop with equal arms."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        earth_reading_ohm: float,
+        loop_reading_ohm: float,
+        length_m: float,
+        lead_ohm: float = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Distance of an earth fault along a core by a Varley loop with equal arms."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        earth_reading_ohm: float | Measured,
+        loop_reading_ohm: float | Measured,
+        length_m: float | Measured,
+        lead_ohm: float | Measured = 0.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        earth_reading_ohm: float | _Array,
+        loop_reading_ohm: float | _Array,
+        length_m: float | _Array,
+        lead_ohm: float | _Array = 0.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        earth_reading_ohm: float | _Array | Measured | MeasuredArray,
+        loop_reading_ohm: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        lead_ohm: float | _Array | Measured | MeasuredArray = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        earth_reading_ohm: float | Measured,
+        loop_reading_ohm: float | Measured,
+        length_m: float | Measured,
+        lead_ohm: float | Measured = 0.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        earth_reading_ohm: float | Measured,
+        loop_reading_ohm: float | Measured,
+        length_m: float | Measured,
+        lead_ohm: float | Measured = 0.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        earth_reading_ohm: float | _Array,
+        loop_reading_ohm: float | _Array,
+        length_m: float | _Array,
+        lead_ohm: float | _Array = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        earth_reading_ohm: float | tuple[float, float],
+        loop_reading_ohm: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+        lead_ohm: float | tuple[float, float] = 0.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        earth_reading_ohm: float | Measured | Distribution,
+        loop_reading_ohm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        lead_ohm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        earth_reading_ohm: float | Measured | Distribution,
+        loop_reading_ohm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        lead_ohm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _VarleyLoopResistance(Formula):
+    """Resistance of a core as far as its earth fault, by a Varley loop with any arms."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        sound_arm_ohm: float,
+        faulty_arm_ohm: float,
+        added_ohm: float,
+        loop_ohm: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Resistance of a core as far as its earth fault, by a Varley loop with any arms."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        sound_arm_ohm: float | Measured,
+        faulty_arm_ohm: float | Measured,
+        added_ohm: float | Measured,
+        loop_ohm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        sound_arm_ohm: float | _Array,
+        faulty_arm_ohm: float | _Array,
+        added_ohm: float | _Array,
+        loop_ohm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        sound_arm_ohm: float | _Array | Measured | MeasuredArray,
+        faulty_arm_ohm: float | _Array | Measured | MeasuredArray,
+        added_ohm: float | _Array | Measured | MeasuredArray,
+        loop_ohm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        sound_arm_ohm: float | Measured,
+        faulty_arm_ohm: float | Measured,
+        added_ohm: float | Measured,
+        loop_ohm: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        sound_arm_ohm: float | Measured,
+        faulty_arm_ohm: float | Measured,
+        added_ohm: float | Measured,
+        loop_ohm: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        sound_arm_ohm: float | _Array,
+        faulty_arm_ohm: float | _Array,
+        added_ohm: float | _Array,
+        loop_ohm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        sound_arm_ohm: float | tuple[float, float],
+        faulty_arm_ohm: float | tuple[float, float],
+        added_ohm: float | tuple[float, float],
+        loop_ohm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        sound_arm_ohm: float | Measured | Distribution,
+        faulty_arm_ohm: float | Measured | Distribution,
+        added_ohm: float | Measured | Distribution,
+        loop_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        sound_arm_ohm: float | Measured | Distribution,
+        faulty_arm_ohm: float | Measured | Distribution,
+        added_ohm: float | Measured | Distribution,
+        loop_ohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _CapacitanceBreakDistance(Formula):
+    """Distance of a break in a core from the near end by its capacitance from both ends."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        near_nf: float,
+        far_nf: float,
+        length_m: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Distance of a break in a core from the near end by its capacitance from both ends."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        near_nf: float | Measured,
+        far_nf: float | Measured,
+        length_m: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        near_nf: float | _Array,
+        far_nf: float | _Array,
+        length_m: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        near_nf: float | _Array | Measured | MeasuredArray,
+        far_nf: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, near_nf: float | Measured, far_nf: float | Measured, length_m: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        near_nf: float | Measured,
+        far_nf: float | Measured,
+        length_m: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        near_nf: float | _Array,
+        far_nf: float | _Array,
+        length_m: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        near_nf: float | tuple[float, float],
+        far_nf: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        near_nf: float | Measured | Distribution,
+        far_nf: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        near_nf: float | Measured | Distribution,
+        far_nf: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _CapacitanceBreakDistanceSoundCore(Formula):
+    """Distance of a break in a core by its capacitance against that of an identical sound core."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        broken_nf: float,
+        sound_nf: float,
+        length_m: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Distance of a break in a core by its capacitance against that of an identical sound core."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        broken_nf: float | Measured,
+        sound_nf: float | Measured,
+        length_m: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        broken_nf: float | _Array,
+        sound_nf: float | _Array,
+        length_m: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        broken_nf: float | _Array | Measured | MeasuredArray,
+        sound_nf: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, broken_nf: float | Measured, sound_nf: float | Measured, length_m: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        broken_nf: float | Measured,
+        sound_nf: float | Measured,
+        length_m: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        broken_nf: float | _Array,
+        sound_nf: float | _Array,
+        length_m: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        broken_nf: float | tuple[float, float],
+        sound_nf: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        broken_nf: float | Measured | Distribution,
+        sound_nf: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        broken_nf: float | Measured | Distribution,
+        sound_nf: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _ResistanceShortDistance(Formula):
+    """Distance of a dead short between two conductors by their loop resistance from one end."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        loop_reading_ohm: float,
+        loop_mohm_per_m: float,
+        lead_ohm: float = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Distance of a dead short between two conductors by their loop resistance from one end."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        loop_reading_ohm: float | Measured,
+        loop_mohm_per_m: float | Measured,
+        lead_ohm: float | Measured = 0.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        loop_reading_ohm: float | _Array,
+        loop_mohm_per_m: float | _Array,
+        lead_ohm: float | _Array = 0.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        loop_reading_ohm: float | _Array | Measured | MeasuredArray,
+        loop_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        lead_ohm: float | _Array | Measured | MeasuredArray = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        loop_reading_ohm: float | Measured,
+        loop_mohm_per_m: float | Measured,
+        lead_ohm: float | Measured = 0.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        loop_reading_ohm: float | Measured,
+        loop_mohm_per_m: float | Measured,
+        lead_ohm: float | Measured = 0.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        loop_reading_ohm: float | _Array,
+        loop_mohm_per_m: float | _Array,
+        lead_ohm: float | _Array = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        loop_reading_ohm: float | tuple[float, float],
+        loop_mohm_per_m: float | tuple[float, float],
+        lead_ohm: float | tuple[float, float] = 0.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        loop_reading_ohm: float | Measured | Distribution,
+        loop_mohm_per_m: float | Measured | Distribution,
+        lead_ohm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        loop_reading_ohm: float | Measured | Distribution,
+        loop_mohm_per_m: float | Measured | Distribution,
+        lead_ohm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _ResistanceShortDistanceBothEnds(Formula):
+    """Distance of a short from the near end by the loop resistance from both ends, without the fault's own resistance."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        near_reading_ohm: float,
+        far_reading_ohm: float,
+        length_m: float,
+        loop_mohm_per_m: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Distance of a short from the near end by the loop resistance from both ends, without the fault's own resistance."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        near_reading_ohm: float | Measured,
+        far_reading_ohm: float | Measured,
+        length_m: float | Measured,
+        loop_mohm_per_m: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        near_reading_ohm: float | _Array,
+        far_reading_ohm: float | _Array,
+        length_m: float | _Array,
+        loop_mohm_per_m: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        near_reading_ohm: float | _Array | Measured | MeasuredArray,
+        far_reading_ohm: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        loop_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        near_reading_ohm: float | Measured,
+        far_reading_ohm: float | Measured,
+        length_m: float | Measured,
+        loop_mohm_per_m: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        near_reading_ohm: float | Measured,
+        far_reading_ohm: float | Measured,
+        length_m: float | Measured,
+        loop_mohm_per_m: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        near_reading_ohm: float | _Array,
+        far_reading_ohm: float | _Array,
+        length_m: float | _Array,
+        loop_mohm_per_m: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        near_reading_ohm: float | tuple[float, float],
+        far_reading_ohm: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+        loop_mohm_per_m: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        near_reading_ohm: float | Measured | Distribution,
+        far_reading_ohm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        loop_mohm_per_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        near_reading_ohm: float | Measured | Distribution,
+        far_reading_ohm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        loop_mohm_per_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _ReflectionDistance(Formula):
+    """Distance of a break or short by the time of its reflection."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_factor: float,
+        round_trip_ns: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Distance of a break or short by the time of its reflection."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_factor: float | Measured,
+        round_trip_ns: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_factor: float | _Array,
+        round_trip_ns: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        velocity_factor: float | _Array | Measured | MeasuredArray,
+        round_trip_ns: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, velocity_factor: float | Measured, round_trip_ns: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, velocity_factor: float | Measured, round_trip_ns: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        velocity_factor: float | _Array,
+        round_trip_ns: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        velocity_factor: float | tuple[float, float],
+        round_trip_ns: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        velocity_factor: float | Measured | Distribution,
+        round_trip_ns: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        velocity_factor: float | Measured | Distribution,
+        round_trip_ns: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _VelocityFactorFromLength(Formula):
+    """Velocity factor of a cable from the reflection of its open end at a known length."""
+
+    @overload
+    def __call__(self, length_m: float, round_trip_ns: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Velocity factor of a cable from the reflection of its open end at a known length."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        length_m: float | Measured,
+        round_trip_ns: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        length_m: float | _Array,
+        round_trip_ns: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        length_m: float | _Array | Measured | MeasuredArray,
+        round_trip_ns: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, length_m: float | Measured, round_trip_ns: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, length_m: float | Measured, round_trip_ns: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        length_m: float | _Array,
+        round_trip_ns: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        length_m: float | tuple[float, float],
+        round_trip_ns: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        length_m: float | Measured | Distribution,
+        round_trip_ns: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        length_m: float | Measured | Distribution,
+        round_trip_ns: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _VelocityFactorFromPermittivity(Formula):
+    """Velocity factor of a cable from the permittivity of its insulation."""
+
+    @overload
+    def __call__(self, permittivity: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Velocity factor of a cable from the permittivity of its insulation."""
+    @overload
+    def __call__(self, permittivity: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
+    @overload
+    def __call__(  # type: ignore
+        self,
+        permittivity: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        permittivity: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, permittivity: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, permittivity: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        permittivity: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, permittivity: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        permittivity: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        permittivity: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _InsulationOfTwo(Formula):
+    """Insulation resistance of two circuits that are measured together."""
+
+    @overload
+    def __call__(self, first_mohm: float, second_mohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Insulation resistance of two circuits that are measured together."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        first_mohm: float | Measured,
+        second_mohm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        first_mohm: float | _Array,
+        second_mohm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        first_mohm: float | _Array | Measured | MeasuredArray,
+        second_mohm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, first_mohm: float | Measured, second_mohm: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, first_mohm: float | Measured, second_mohm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        first_mohm: float | _Array,
+        second_mohm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        first_mohm: float | tuple[float, float],
+        second_mohm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        first_mohm: float | Measured | Distribution,
+        second_mohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        first_mohm: float | Measured | Distribution,
+        second_mohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _UnknownBranchInsulation(Formula):
+    """Insulation resistance of one circuit from the whole and the rest without it."""
+
+    @overload
+    def __call__(self, total_mohm: float, rest_mohm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Insulation resistance of one circuit from the whole and the rest without it."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        total_mohm: float | Measured,
+        rest_mohm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        total_mohm: float | _Array,
+        rest_mohm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        total_mohm: float | _Array | Measured | MeasuredArray,
+        rest_mohm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, total_mohm: float | Measured, rest_mohm: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, total_mohm: float | Measured, rest_mohm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        total_mohm: float | _Array,
+        rest_mohm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        total_mohm: float | tuple[float, float],
+        rest_mohm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        total_mohm: float | Measured | Distribution,
+        rest_mohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        total_mohm: float | Measured | Distribution,
+        rest_mohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _InsulationOfLength(Formula):
+    """Insulation resistance of another length of the same cable."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm: float,
+        length_m: float,
+        wanted_length_m: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Insulation resistance of another length of the same cable."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm: float | Measured,
+        length_m: float | Measured,
+        wanted_length_m: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm: float | _Array,
+        length_m: float | _Array,
+        wanted_length_m: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_mohm: float | _Array | Measured | MeasuredArray,
+        length_m: float | _Array | Measured | MeasuredArray,
+        wanted_length_m: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        resistance_mohm: float | Measured,
+        length_m: float | Measured,
+        wanted_length_m: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        resistance_mohm: float | Measured,
+        length_m: float | Measured,
+        wanted_length_m: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_mohm: float | _Array,
+        length_m: float | _Array,
+        wanted_length_m: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        resistance_mohm: float | tuple[float, float],
+        length_m: float | tuple[float, float],
+        wanted_length_m: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_mohm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        wanted_length_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_mohm: float | Measured | Distribution,
+        length_m: float | Measured | Distribution,
+        wanted_length_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _InsulationAtTemperature(Formula):
+    """Insulation resistance at another temperature, by the rule that it halves for each 10 K."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm: float,
+        temperature_c: float,
+        wanted_c: float,
+        halving_k: float = 10.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Insulation resistance at another temperature, by the rule that it halves for each 10 K."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm: float | Measured,
+        temperature_c: float | Measured,
+        wanted_c: float | Measured,
+        halving_k: float | Measured = 10.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm: float | _Array,
+        temperature_c: float | _Array,
+        wanted_c: float | _Array,
+        halving_k: float | _Array = 10.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_mohm: float | _Array | Measured | MeasuredArray,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        wanted_c: float | _Array | Measured | MeasuredArray,
+        halving_k: float | _Array | Measured | MeasuredArray = 10.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        resistance_mohm: float | Measured,
+        temperature_c: float | Measured,
+        wanted_c: float | Measured,
+        halving_k: float | Measured = 10.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        resistance_mohm: float | Measured,
+        temperature_c: float | Measured,
+        wanted_c: float | Measured,
+        halving_k: float | Measured = 10.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_mohm: float | _Array,
+        temperature_c: float | _Array,
+        wanted_c: float | _Array,
+        halving_k: float | _Array = 10.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        resistance_mohm: float | tuple[float, float],
+        temperature_c: float | tuple[float, float],
+        wanted_c: float | tuple[float, float],
+        halving_k: float | tuple[float, float] = 10.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_mohm: float | Measured | Distribution,
+        temperature_c: float | Measured | Distribution,
+        wanted_c: float | Measured | Distribution,
+        halving_k: float | Measured | Distribution = 10.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_mohm: float | Measured | Distribution,
+        temperature_c: float | Measured | Distribution,
+        wanted_c: float | Measured | Distribution,
+        halving_k: float | Measured | Distribution = 10.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _PolarisationIndex(Formula):
+    """Insulation resistance after ten minutes over that after one minute."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        after_10_min_mohm: float,
+        after_1_min_mohm: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Insulation resistance after ten minutes over that after one minute."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        after_10_min_mohm: float | Measured,
+        after_1_min_mohm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        after_10_min_mohm: float | _Array,
+        after_1_min_mohm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        after_10_min_mohm: float | _Array | Measured | MeasuredArray,
+        after_1_min_mohm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, after_10_min_mohm: float | Measured, after_1_min_mohm: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        after_10_min_mohm: float | Measured,
+        after_1_min_mohm: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        after_10_min_mohm: float | _Array,
+        after_1_min_mohm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        after_10_min_mohm: float | tuple[float, float],
+        after_1_min_mohm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        after_10_min_mohm: float | Measured | Distribution,
+        after_1_min_mohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        after_10_min_mohm: float | Measured | Distribution,
+        after_1_min_mohm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
 class _CheckAdiabatic(Formula):
     """Energy let through in a fault against what the conductor bears."""
 
@@ -2297,6 +3868,40 @@ class _CheckRcdTrip(Formula):
         rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
+@final
+class _ParallelInsulation(Formula):
+    """Insulation resistance of parts that are connected together: the whole, each part's share of the leakage, and whether splitting the circuit would let every part keep a limit that the whole fails."""
+
+    def __call__(
+        self,
+        resistances_mohm: Sequence[float | Measured | Reading | dict[str, Any]] | npt.NDArray[np.floating[Any]],
+        names: Sequence[str] | None = None,
+        limit_mohm: float | None = None,
+    ) -> Result:
+        """Insulation resistance of parts that are connected together: the whole, each part's share of the leakage, and whether splitting the circuit would let every part keep a limit that the whole fails."""
+
+@final
+class _LocateFault(Formula):
+    """Where a fault lies along a cable by several methods: each with its doubt and its weakest link, one joint estimate with the errors they share, a test that names the method that disagrees, and where to search."""
+
+    def __call__(self, cable: dict[str, Any], measurements: Sequence[dict[str, Any]]) -> Result:
+        """Where a fault lies along a cable by several methods: each with its doubt and its weakest link, one joint estimate with the errors they share, a test that names the method that disagrees, and where to search."""
+
+@final
+class _SwitchedFeedLogic(Formula):
+    """Every listed wiring that explains what is live, dead and continuous at an accessory point in each position of its switches; what rules out the others, and the reading that would tell the rest apart best. It proves no conductor dead."""
+
+    def __call__(
+        self,
+        conductors: Sequence[str],
+        switches: Sequence[dict[str, Any]],
+        readings: Sequence[dict[str, Any]],
+        meter: str | None = None,
+        isolation_point: str | None = None,
+        listed_count: float | None = None,
+    ) -> Result:
+        """Every listed wiring that explains what is live, dead and continuous at an accessory point in each position of its switches; what rules out the others, and the reading that would tell the rest apart best. It proves no conductor dead."""
+
 voltage_drop: Final[_VoltageDrop]
 voltage_drop_impedance: Final[_VoltageDropImpedance]
 ring_voltage_drop: Final[_RingVoltageDrop]
@@ -2319,10 +3924,29 @@ earth_fault_loop_impedance: Final[_EarthFaultLoopImpedance]
 max_earth_fault_loop_impedance: Final[_MaxEarthFaultLoopImpedance]
 warm_loop_impedance: Final[_WarmLoopImpedance]
 prospective_fault_current: Final[_ProspectiveFaultCurrent]
+murray_loop_distance: Final[_MurrayLoopDistance]
+murray_loop_distance_unequal: Final[_MurrayLoopDistanceUnequal]
+varley_loop_distance: Final[_VarleyLoopDistance]
+varley_loop_resistance: Final[_VarleyLoopResistance]
+capacitance_break_distance: Final[_CapacitanceBreakDistance]
+capacitance_break_distance_sound_core: Final[_CapacitanceBreakDistanceSoundCore]
+resistance_short_distance: Final[_ResistanceShortDistance]
+resistance_short_distance_both_ends: Final[_ResistanceShortDistanceBothEnds]
+reflection_distance: Final[_ReflectionDistance]
+velocity_factor_from_length: Final[_VelocityFactorFromLength]
+velocity_factor_from_permittivity: Final[_VelocityFactorFromPermittivity]
+insulation_of_two: Final[_InsulationOfTwo]
+unknown_branch_insulation: Final[_UnknownBranchInsulation]
+insulation_of_length: Final[_InsulationOfLength]
+insulation_at_temperature: Final[_InsulationAtTemperature]
+polarisation_index: Final[_PolarisationIndex]
 check_adiabatic: Final[_CheckAdiabatic]
 check_loop_impedance: Final[_CheckLoopImpedance]
 check_insulation: Final[_CheckInsulation]
 check_rcd_trip: Final[_CheckRcdTrip]
+parallel_insulation: Final[_ParallelInsulation]
+locate_fault: Final[_LocateFault]
+switched_feed_logic: Final[_SwitchedFeedLogic]
 
 __all__ = [
     "voltage_drop",
@@ -2347,8 +3971,27 @@ __all__ = [
     "max_earth_fault_loop_impedance",
     "warm_loop_impedance",
     "prospective_fault_current",
+    "murray_loop_distance",
+    "murray_loop_distance_unequal",
+    "varley_loop_distance",
+    "varley_loop_resistance",
+    "capacitance_break_distance",
+    "capacitance_break_distance_sound_core",
+    "resistance_short_distance",
+    "resistance_short_distance_both_ends",
+    "reflection_distance",
+    "velocity_factor_from_length",
+    "velocity_factor_from_permittivity",
+    "insulation_of_two",
+    "unknown_branch_insulation",
+    "insulation_of_length",
+    "insulation_at_temperature",
+    "polarisation_index",
     "check_adiabatic",
     "check_loop_impedance",
     "check_insulation",
     "check_rcd_trip",
+    "parallel_insulation",
+    "locate_fault",
+    "switched_feed_logic",
 ]

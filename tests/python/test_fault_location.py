@@ -522,6 +522,28 @@ def test_what_measured_numbers_share_stays_shared():
     assert r.methods[1]["distance_m"] == pytest.approx(30.0 - 0.66 * LIGHT_M_PER_NS * 203.0 / 2)
 
 
+def test_a_heating_element_with_both_ends_at_hand():
+    """12 ohm over 30 m, solved as a network: contacts of 30 and 10 mohm, the fault in the second half."""
+    ohm_per_m, x, length = 0.4, 21.0, 30.0
+
+    def galvanometer(faulty_arm: float) -> float:
+        net = Network()
+        ends = ladder(net, "element", [x, length - x], ohm_per_m, math.inf)
+        net.add("F", ends[0], 0.03)
+        net.add("S", ends[-1], 0.01)
+        net.add(ends[1], "earth", 500.0)
+        net.add("arms", "F", faulty_arm)
+        net.add("arms", "S", 1000.0)
+        v = net.volts("arms")
+        return v["F"] - v["S"]
+
+    r = E.locate_fault(
+        {"length_m": {"value": length, "limit": 0.1}, "core_mohm_per_m": 400.0},
+        [{"method": "murray_element", "sound_arm_ohm": 1000.0, "faulty_arm_ohm": balance(galvanometer, 1.0, 10000.0), "contact_ohm": 0.03, "link_ohm": 0.01}],
+    )
+    assert r.distance_m == pytest.approx(x, abs=1e-6) and r.methods[0]["on_the_cable"]
+
+
 def test_calibration_gives_the_velocity_factor():
     r = E.locate_fault({"calibration": {"length_m": {"value": 20.0, "limit": 0.1}, "round_trip_ns": 202.0}}, [{"method": "reflection", "round_trip_ns": 101.0}])
     assert r.distance_m == pytest.approx(10.0)

@@ -41,7 +41,7 @@ inline constexpr auto bridge = formula(
     out{"murray", "x", unit::metre, "Distance of an earth fault by a Murray loop with the resistances of contact and link."},
     in<bridge_arguments>(sound_arm_arg, faulty_arm_arg, cable_length_arg,
                          arg{"faulty_mohm_per_m", "r_f", unit::milliohm_per_metre, positive_to(1e6), "resistance of one metre of the faulty core"}.usually(1, 40),
-                         arg{"return_mohm_per_m", "r_r", unit::milliohm_per_metre, positive_to(1e6), "resistance of one metre of the sound core"}.usually(1, 40),
+                         arg{"return_mohm_per_m", "r_r", unit::milliohm_per_metre, between(0, 1e6), "resistance of one metre of the sound core; 0: both ends are at hand"}.usually(1, 40),
                          arg{"contact_ohm", "R_c", unit::ohm, between(0, 1e6), "resistance of the contact and lead at the faulty core's near end"}.usually(0, 0.1),
                          arg{"link_ohm", "R_k", unit::ohm, between(0, 1e6), "resistance of the link at the far end"}.usually(0, 0.1)),
     murray_source,
@@ -100,6 +100,14 @@ inline fault_measurement by_murray(std::string label, const measured& sound_arm_
                                    const bridge_contacts& contacts = {}) {
   auto m = by_murray_unequal(std::move(label), sound_arm_ohm, faulty_arm_ohm, length_m, core_mohm_per_m, core_mohm_per_m, contacts);
   m.method = "murray";
+  return m;
+}
+/// An element of a heating mat, or any conductor, with both ends at hand: it is the loop itself. `contact` is at the end from which the
+/// distance counts, `link` at the other.
+inline fault_measurement by_murray_element(std::string label, const measured& sound_arm_ohm, const measured& faulty_arm_ohm, const measured& length_m, const measured& core_mohm_per_m = 1.0,
+                                           const bridge_contacts& contacts = {}) {
+  auto m = by_murray_unequal(std::move(label), sound_arm_ohm, faulty_arm_ohm, length_m, core_mohm_per_m, 0.0, contacts);
+  m.method = "murray_element";
   return m;
 }
 inline fault_measurement by_varley(std::string label, const measured& earth_reading_ohm, const measured& loop_reading_ohm, const measured& length_m, const measured& lead_ohm = 0.0) {
