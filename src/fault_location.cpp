@@ -380,21 +380,22 @@ document::value run_locate(const object& inputs, const rulebook&) {
                              {"suspect", is_suspect(i)},
                              {"on_the_cable", !beyond}});
   }
-  const auto p_text = number_text(place.all.p_value, 2);
+  const auto p_words = [](double p) { return p < 1e-4 ? std::string("p < 0.0001") : "p = " + number_text(p, 2); };
+  const std::string test = "(χ² = " + number_text(place.all.chi_square, 3) + " with " + std::to_string(place.all.degrees_of_freedom) +
+                           (place.all.degrees_of_freedom == 1 ? " degree" : " degrees") + " of freedom, " + p_words(place.all.p_value) + ")";
   std::string conclusion;
   if (place.measurements.size() == 1) {
     conclusion = "one method";
     text.push_back("One method alone: nothing confirms it. Take a second one of another kind before anything is opened.");
   } else if (place.consistent) {
     conclusion = "consistent";
-    text.push_back("The methods agree (χ² = " + number_text(place.all.chi_square, 3) + " with " + std::to_string(place.all.degrees_of_freedom) + " degrees of freedom, p = " + p_text + ").");
+    text.push_back("The methods agree " + test + ".");
   } else {
-    std::string said = "The methods disagree by more than their doubts (χ² = " + number_text(place.all.chi_square, 3) + " with " + std::to_string(place.all.degrees_of_freedom) +
-                       " degrees of freedom, p = " + p_text + "): no average of all of them is offered. ";
+    std::string said = "The methods disagree by more than their doubts " + test + ": no average of all of them is offered. ";
     if (place.resolved) {
       conclusion = "one disagrees";
       const auto i = place.suspects[0];
-      said += "\"" + place.measurements[i].label + "\" disagrees with the rest; without it they agree (p = " + number_text(place.p_without[i], 2) + "). Repeat it, or look for a second fault there.";
+      said += "\"" + place.measurements[i].label + "\" disagrees with the rest; without it they agree (" + p_words(place.p_without[i]) + "). Repeat it, or look for a second fault there.";
     } else if (place.suspects.empty()) {
       conclusion = "unresolved";
       said += place.measurements.size() == 2 ? "Two cannot say which of them is wrong: take a third of another kind." : "No single one explains it: at least two are wrong, a doubt is stated too small, or there are two faults.";
@@ -402,7 +403,7 @@ document::value run_locate(const object& inputs, const rulebook&) {
       conclusion = "unresolved";
       said += "The odd one may be";
       for (std::size_t k = 0; k < place.suspects.size(); ++k)
-        said += (k ? ", or \"" : " \"") + place.measurements[place.suspects[k]].label + "\" (rest: p = " + number_text(place.p_without[place.suspects[k]], 2) + ")";
+        said += (k ? ", or \"" : " \"") + place.measurements[place.suspects[k]].label + "\" (the rest then agrees, " + p_words(place.p_without[place.suspects[k]]) + ")";
       said += ": one more measurement tells.";
     }
     text.push_back(said);
@@ -412,13 +413,19 @@ document::value run_locate(const object& inputs, const rulebook&) {
     search.push_back(object{{"from_m", s.from_m}, {"to_m", s.to_m}, {"why", s.why}});
     text.push_back("Search from " + metres_text(s.from_m) + " to " + metres_text(s.to_m) + " along the cable: " + s.why + ".");
   }
+  const auto any = [&](std::string_view part) {
+    for (const auto& m : place.measurements)
+      if (std::string_view(m.method).starts_with(part)) return true;
+    return false;
+  };
+  const bool leak = any("murray") || any("varley"), cut = any("capacitance"), bridged = any("resistance");
+  if (leak + cut + bridged > 1)
+    text.push_back(std::string("These methods look for different faults (") + (leak ? "bridge: a leak to earth" : "") + (leak && (cut || bridged) ? "; " : "") + (cut ? "capacitance: a break" : "") +
+                   (cut && bridged ? "; " : "") + (bridged ? "loop resistance: a short between two conductors" : "") + "): they give one place only where one damage has done all of it.");
+  if (leak)
+    text.push_back("A bridge finds the mean place of all leakage of its loop: unless the fault is far below the insulation of the rest, its place is drawn towards the middle of the loop.");
   text.push_back("Metres are along the conductor, with its drops, loops and tails, not along the wall. Isolate, prove dead on all poles with a tester proved before and after, and open nothing on this "
                  "figure alone: prove the place by a second reading from the other end or by a tone.");
-  for (const auto& m : place.measurements)
-    if (m.method.rfind("murray", 0) == 0 || m.method == "varley") {
-      text.push_back("A bridge finds the mean place of all leakage of its loop: unless the fault is far below the insulation of the rest, its place is drawn towards the middle of the loop.");
-      break;
-    }
   const bool placed = place.resolved;
   const auto& joint = place.used.distance;
   const double half = placed ? joint.expanded_uncertainty(0.95) : no_number;

@@ -185,6 +185,12 @@ document::value run_switched(const object& inputs, const rulebook&) {
   const std::size_t n = r.wirings.size();
   bool other_circuit = n == 0 || !r.complete;
   array text, wirings, conductors, effects, next, precautions;
+  std::vector<std::size_t> still_live;
+  for (std::size_t i = 0; i < p.readings.size(); ++i)
+    if (p.readings[i].seen == seen_state::live && p.readings[i].supply != supply_state::on) still_live.push_back(i);
+  if (!still_live.empty())
+    text.push_back("Stop: live with the supply isolated (reading " + numbers_text(still_live) + "). What was switched off does not feed this point alone, or is not what feeds it: another circuit, "
+                   "a second supply, a standby source. Find and isolate it before anything else.");
   if (n == 0) {
     std::string said = "No listed wiring explains these readings: ";
     for (std::size_t k = 0; k < r.conflict.size(); ++k) {
@@ -192,7 +198,8 @@ document::value run_switched(const object& inputs, const rulebook&) {
       said += (k ? "; " : "") + std::to_string(r.conflict[k] + 1) + " (" + what_text(p, one) + ": " + std::string(seen_states[static_cast<std::size_t>(one.seen)]) + ")";
     }
     text.push_back(said + (r.conflict.size() == 1 ? " by itself." : " together."));
-    if (!r.suspects.empty()) text.push_back("Any one of these, if it is wrong, would free the others: " + numbers_text(r.suspects) + ". Repeat " + (r.suspects.size() == 1 ? "it" : "them") + " with a tester proved before and after.");
+    if (r.suspects.size() == 1) text.push_back("If reading " + numbers_text(r.suspects) + " is wrong, the others can be explained: repeat it, with a tester proved before and after.");
+    if (r.suspects.size() > 1) text.push_back("If any one of the readings " + numbers_text(r.suspects) + " is wrong, the others can be explained: repeat them, with a tester proved before and after.");
     text.push_back("Else the point is wired in a way that is not listed here, a load or an electronic switch still joins conductors, a switch is defective, or its position was not what was written.");
   } else {
     text.push_back(!r.complete ? "More than " + std::to_string(n) + " wirings explain these readings: too few readings. Read every conductor to earth in every position of the switches first."
@@ -209,7 +216,7 @@ document::value run_switched(const object& inputs, const rulebook&) {
       line += (possible.size() > 1 ? "; or " : "") + r.roles[k].text;
       other_circuit = other_circuit || r.roles[k].key == "other_line" || r.roles[k].key == "other_neutral";
     }
-    if (n) text.push_back(line + ".");
+    if (n && r.complete) text.push_back(possible.size() <= 5 ? line + "." : p.conductors[c] + ": " + std::to_string(possible.size()) + " ways are left, listed under \"conductors\".");
     if (n)
       for (const auto& g : r.ruled_out[c]) gone.push_back(object{{"wiring", r.roles[g.role].text}, {"by_readings", numbers_list(g.by)}, {"several_together", g.by.empty()}});
     conductors.push_back(object{{"conductor", p.conductors[c]}, {"possible", possible}, {"ruled_out", gone}});
