@@ -493,6 +493,10 @@ def test_two_that_disagree_give_no_place():
     )
     assert r.conclusion == "unresolved" and r.distance_m is None and r.low_m is None and r.disagrees is None
     assert len(r.search) == 2 and any("third" in line for line in r.text)
+    assert any("a leak to earth; capacitance: a break" in line for line in r.text)  # and they look for different faults
+    assert any("1 degree of freedom" in line for line in r.text) and any("mean place of all leakage" in line for line in r.text)
+    for answer in (r, three(), three(6.0)):
+        assert "safe" not in " ".join(answer.text).lower() and "prove dead" in answer.text[-1]
 
 
 def test_the_weakest_link():

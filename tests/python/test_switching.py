@@ -479,6 +479,11 @@ def test_live_with_the_circuit_isolated_is_another_circuit():
     r = E.switched_feed_logic(["blue"], [], [{"voltage": "live", "from": "blue", "supply": "isolated"}], "low_impedance", "circuit 3, way 5")
     assert [w["blue"] for w in r.wirings] == ["other_line"]
     assert "main switch" in r.isolation_point and r.isolation_point.startswith("circuit 3, way 5")
+    assert r.text[0].startswith("Stop: live with the supply isolated (reading 1)")
+    second_supply = E.switched_feed_logic(["blue"], [], [{"voltage": "live", "from": "blue", "supply": "all_isolated"}], "low_impedance")
+    assert second_supply.count == 0 and second_supply.text[0].startswith("Stop: ")
+    speaks_right(second_supply)
+    assert not any(line.startswith("Stop") for line in E.switched_feed_logic(["blue"], [], [{"voltage": "live", "from": "blue"}]).text)
     clear = E.switched_feed_logic(["blue"], [], [{"continuity": "continuous", "from": "blue", "to": "board_neutral", "neutral": "disconnected"}], isolation_point="way 5")
     assert [w["blue"] for w in clear.wirings] == ["neutral"] and clear.isolation_point == "way 5"
 
