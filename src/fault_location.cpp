@@ -128,6 +128,8 @@ constexpr quantity_word quantity_words[] = {
     {"faulty_arm_ohm", "arm beside the faulty core", reads::resistance},
     {"contact_ohm", "contact resistance", reads::nothing},
     {"link_ohm", "link at the far end", reads::nothing},
+    {"fault_mohm", "insulation of the fault", reads::insulation},
+    {"rest_mohm", "insulation of the rest", reads::insulation},
     {"earth_reading_ohm", "earth reading", reads::resistance},
     {"loop_reading_ohm", "loop reading", reads::resistance},
     {"lead_ohm", "leads and contacts", reads::nothing},
@@ -269,15 +271,15 @@ fault_measurement measurement_from(const object& cable, const object& own, std::
     const auto contacts = f.contacts();
     const bool spoiled = contacts.contact_ohm.value != 0.0 || !contacts.contact_ohm.parts.empty() || contacts.link_ohm.value != 0.0 || !contacts.link_ohm.parts.empty();
     if (method != "murray_unequal") {
-      in.only("method", "label", "from", "sound_arm_ohm", "faulty_arm_ohm", "length_m", "core_mohm_per_m", "contact_ohm", "link_ohm", "temperature_c", "alpha_per_k");
+      in.only("method", "label", "from", "sound_arm_ohm", "faulty_arm_ohm", "length_m", "core_mohm_per_m", "contact_ohm", "fault_mohm", "rest_mohm", "link_ohm", "temperature_c", "alpha_per_k");
       const auto per_metre = spoiled ? f.per_metre("core_mohm_per_m") : measured(1.0);
       m = (method == "murray" ? by_murray : by_murray_element)(label, f.need("sound_arm_ohm"), f.need("faulty_arm_ohm"), f.need("length_m"), per_metre, contacts);
     } else {
-      in.only("method", "label", "from", "sound_arm_ohm", "faulty_arm_ohm", "length_m", "faulty_mohm_per_m", "return_mohm_per_m", "contact_ohm", "link_ohm", "temperature_c", "alpha_per_k");
+      in.only("method", "label", "from", "sound_arm_ohm", "faulty_arm_ohm", "length_m", "faulty_mohm_per_m", "return_mohm_per_m", "contact_ohm", "fault_mohm", "rest_mohm", "link_ohm", "temperature_c", "alpha_per_k");
       m = by_murray_unequal(label, f.need("sound_arm_ohm"), f.need("faulty_arm_ohm"), f.need("length_m"), f.per_metre("faulty_mohm_per_m"), f.per_metre("return_mohm_per_m"), contacts);
     }
   } else if (method == "varley") {
-    in.only("method", "label", "from", "earth_reading_ohm", "loop_reading_ohm", "length_m", "lead_ohm");
+    in.only("method", "label", "from", "earth_reading_ohm", "loop_reading_ohm", "length_m", "lead_ohm", "fault_mohm", "rest_mohm");
     m = by_varley(label, f.need("earth_reading_ohm"), f.need("loop_reading_ohm"), f.need("length_m"), f.or_nothing("lead_ohm"));
   } else if (method == "capacitance") {
     in.only("method", "label", "from", "near_nf", "far_nf", "length_m");
@@ -297,6 +299,13 @@ fault_measurement measurement_from(const object& cable, const object& own, std::
   } else {
     throw range_error("locate_fault: method \"" + method + "\" is not one of " + std::string(methods_text));
   }
+  if (in.has("fault_mohm") || in.has("rest_mohm")) {
+    const auto length = f.need("length_m");
+    double centre = 1.0;  // of the rest of the loop, in lengths of the faulty core
+    if (method == "murray_element") centre = 0.5;
+    if (method == "murray_unequal") centre = 0.75 + 0.25 * f.per_metre("return_mohm_per_m").value / f.per_metre("faulty_mohm_per_m").value;
+    m = without_leakage(std::move(m), f.need("fault_mohm"), f.need("rest_mohm"), centre * length);
+  }
   if (in.has("from")) {
     const std::string& from = in.text("from");
     if (from == "far") m = from_far_end(std::move(m), f.need("length_m"));
@@ -314,7 +323,8 @@ constexpr model_argument locate_arguments[] = {
      "one each, with \"method\" and its readings: \"murray\" (sound_arm_ohm, faulty_arm_ohm; contact_ohm and link_ohm with core_mohm_per_m), \"murray_element\" (the same, for a "
      "heating element or core with both ends at hand), \"murray_unequal\" (the same with "
      "faulty_mohm_per_m, return_mohm_per_m), \"varley\" (earth_reading_ohm, loop_reading_ohm, lead_ohm), \"capacitance\" (near_nf, far_nf), \"capacitance_sound_core\" (broken_nf, "
-     "sound_nf), \"resistance\" (loop_reading_ohm, lead_ohm, fault_ohm), \"resistance_both_ends\" (near_reading_ohm, far_reading_ohm), \"reflection\" (round_trip_ns); \"label\"; \"from\": \"far\""}};
+     "sound_nf), \"resistance\" (loop_reading_ohm, lead_ohm, fault_ohm), \"resistance_both_ends\" (near_reading_ohm, far_reading_ohm), \"reflection\" (round_trip_ns); \"label\"; \"from\": \"far\". A bridge may have fault_mohm and "
+     "rest_mohm, the insulation resistances of the fault and of the rest of the loop measured apart"}};
 
 document::value run_locate(const object& inputs, const rulebook&) {
   const fields in(locate, inputs);
@@ -422,8 +432,10 @@ document::value run_locate(const object& inputs, const rulebook&) {
   if (leak + cut + bridged > 1)
     text.push_back(std::string("These methods look for different faults (") + (leak ? "bridge: a leak to earth" : "") + (leak && (cut || bridged) ? "; " : "") + (cut ? "capacitance: a break" : "") +
                    (cut && bridged ? "; " : "") + (bridged ? "loop resistance: a short between two conductors" : "") + "): they give one place only where one damage has done all of it.");
-  if (leak)
-    text.push_back("A bridge finds the mean place of all leakage of its loop: unless the fault is far below the insulation of the rest, its place is drawn towards the middle of the loop.");
+  bool leakage_left_in = false;
+  for (const auto& v : *list_) leakage_left_in = leakage_left_in || !v.as<object>()->find("fault_mohm");
+  if (leak && leakage_left_in)
+    text.push_back("A bridge finds the mean place of all leakage of its loop: unless the fault is far below the insulation of the rest, its place is drawn towards the middle of the loop. Give \"fault_mohm\" and \"rest_mohm\" to take that out.");
   text.push_back("Metres are along the conductor, with its drops, loops and tails, not along the wall. Isolate, prove dead on all poles with a tester proved before and after, and open nothing on this "
                  "figure alone: prove the place by a second reading from the other end or by a tone.");
   const bool placed = place.resolved;

@@ -297,6 +297,23 @@ def test_bridges_do_not_see_the_fault_resistance_but_the_leakage_beside_it(measu
         assert abs(e) < 1e-3, (x, e)
 
 
+def test_leakage_that_is_known_is_taken_out():
+    for length, x, fault_ohm in ((25.0, 5.0, 1e6), (300.0, 30.0, 1e4)):
+        for own, back, method in ((0.0121, 0.0121, "murray"), (0.0181, 0.0121, "murray_unequal")):
+            c = Cable(length, x, own, back, fault_ohm=fault_ohm, leak_ohm_m=1e8)
+            r = E.locate_fault(
+                {"length_m": {"value": length, "limit": 0.1}, "core_mohm_per_m": 12.1} | ({"faulty_mohm_per_m": 18.1, "return_mohm_per_m": 12.1} if own != back else {}),
+                [{"method": method, "sound_arm_ohm": 1000.0, "faulty_arm_ohm": murray(c), "fault_mohm": fault_ohm / 1e6, "rest_mohm": {"value": 1e2 / (2 * length), "limit_percent": 10.0}}],
+            )
+            assert r.distance_m == pytest.approx(x, abs=2e-3), (length, method)
+            assert not any("mean place" in line for line in r.text)
+            # by how much it was drawn is in doubt as the insulation of the rest is
+            drawn = E.murray_loop_distance(1000.0, murray(c), length) - x if own == back else None
+            if drawn is not None:
+                share = next(s["effect_m"] for s in r.methods[0]["shares"] if s["source"] == "murray, insulation of the rest")
+                assert share == pytest.approx(drawn * 0.1 / math.sqrt(3), rel=0.01)
+
+
 def test_a_contact_is_metres(measured_errors):
     for length, (x, e) in zip(LENGTHS, of(measured_errors, "murray, contact 10 mohm, not known"), strict=True):
         share = (x * 0.0121 + 0.01) / (2 * length * 0.0121 + 0.01)
@@ -627,6 +644,8 @@ BRIDGE = {"method": "murray", "sound_arm_ohm": 1000.0, "faulty_arm_ohm": {"value
         (LENGTH, [{**BRIDGE, "faulty_arm_ohm": {"value": 300.0, "limits": 1.0}}], 'no argument "limits"'),
         (LENGTH, [{**BRIDGE, "from": "middle"}], '"near" or "far"'),
         (LENGTH, [{**BRIDGE, "contact_ohm": 0.01}], 'needs "core_mohm_per_m"'),
+        (LENGTH, [{**BRIDGE, "fault_mohm": 1.0}], 'needs "rest_mohm"'),
+        (LENGTH, [{**BRIDGE, "fault_mohm": 1.0, "rest_mohm": 0.0}], "must be above 0"),
         (LENGTH, [BRIDGE, BRIDGE], "a \"label\" of its own"),
         ({"length_m": 20.0}, [{**BRIDGE, "faulty_arm_ohm": 300.0}], "no doubt at all"),
         (LENGTH, [{**BRIDGE, "faulty_arm_ohm": 300.0, "label": k} for k in "ab"], "shares every doubt"),

@@ -148,6 +148,27 @@ inline fault_measurement from_far_end(fault_measurement m, const measured& lengt
   return m;
 }
 
+/// A bridge finds the mean place of all leakage. Without that of the rest of the loop: the fault's own resistance to earth and that of the
+/// rest, measured apart, and the centre of the rest (the far end for two equal cores, the middle for an element).
+inline fault_measurement without_leakage(fault_measurement m, const measured& fault_mohm, const measured& rest_mohm, const measured& centre_m) {
+  for (const auto* r : {&fault_mohm, &rest_mohm})
+    if (!(r->value > 0.0) || !is_finite(r->value)) throw range_error("locate_fault: \"" + m.label + "\": the insulation resistances of the fault and of the rest must be above 0 MΩ");
+  const double k = fault_mohm.value / rest_mohm.value;
+  const auto freed = [=](const measured& read, double where) {
+    const measured x[] = {read, fault_mohm, rest_mohm, centre_m};
+    const double away = (where - centre_m.value) * k, c[] = {1.0 + k, away / fault_mohm.value, -away / rest_mohm.value, -k};
+    return combine((1.0 + k) * read.value - k * centre_m.value, c, x, 4);
+  };
+  const double read = m.distance.value;
+  m.distance = freed(m.distance, read);
+  if (m.at)
+    m.at = [inner = m.at, freed, k, centre = centre_m.value](double distance) {
+      const double where = (distance + k * centre) / (1.0 + k);
+      return freed(inner(where), where);
+    };
+  return m;
+}
+
 // ---- all of them -------------------------------------------------------------------------------------------------------
 
 /// A source's part in the doubt of a place: its standard uncertainty there, with sign, and its share of the variance.
