@@ -56,7 +56,8 @@ document::value run_parallel(const object& inputs, const rulebook&) {
   bool over_range = false;
   for (std::size_t i = 0; i < parts.size(); ++i) {
     over_range = over_range || parts[i].above;
-    shares.push_back(object{{"name", parts[i].name}, {"resistance_mohm", parts[i].resistance_mohm}, {"over_range", parts[i].above}, {"share_ratio", r.shares[i]}});
+    shares.push_back(
+        object{{"name", parts[i].name}, {"resistance_mohm", parts[i].resistance_mohm}, {"over_range", parts[i].above}, {"share_ratio", r.shares[i]}});
   }
   const std::string total = (over_range ? "at least " : "") + quantity_text(r.total_mohm, "MΩ", 4);
   text.push_back("All together: " + total + ".");
@@ -83,12 +84,16 @@ document::value run_parallel(const object& inputs, const rulebook&) {
       }
       std::string way;
       for (const auto& g : r.groups) way += (way.empty() ? "" : "; ") + joined(g);
-      text.push_back("No part is below the limit alone: split into " + std::to_string(r.groups.size()) + " circuits" + (r.fewest_proved ? "" : " (perhaps fewer)") +
-                     " each would keep it (" + way + ").");
-      text.push_back("Splitting mends nothing: it shows whether the sum of many sound parts or one poor part is the cause. Trace a part that reads far below its like, and one that has fallen since the last test.");
+      text.push_back("No part is below the limit alone: split into " + std::to_string(r.groups.size()) + " circuits" +
+                     (r.fewest_proved ? "" : " (perhaps fewer)") + " each would keep it (" + way + ").");
+      text.push_back(
+          "Splitting mends nothing: it shows whether the sum of many sound parts or one poor part is the cause. Trace a part that reads far below its like, "
+          "and one that has fallen since the last test.");
     }
   }
-  text.push_back("Dead and isolated, proved dead before and after; electronics, controllers, sensors, mirrors and neon indicators taken off: they read low and may be damaged.");
+  text.push_back(
+      "Dead and isolated, proved dead before and after; electronics, controllers, sensors, mirrors and neon indicators taken off: they read low and may be "
+      "damaged.");
   return object{{"total_mohm", r.total_mohm},
                 {"total_at_most_mohm", document::number_or_null(r.total_at_most_mohm)},
                 {"outcome", outcome},
@@ -101,10 +106,11 @@ document::value run_parallel(const object& inputs, const rulebook&) {
                 {"circuits", groups},
                 {"text", text}};
 }
-constexpr model parallel_insulation_model{{"parallel_insulation",
-                                           "Insulation resistance of parts that are connected together: the whole, each part's share of the leakage, and whether splitting the circuit would let "
-                                           "every part keep a limit that the whole fails.",
-                                           parallel_arguments, leakage_source, run_parallel, nullptr}};
+constexpr model parallel_insulation_model{
+    {"parallel_insulation",
+     "Insulation resistance of parts that are connected together: the whole, each part's share of the leakage, and whether splitting the circuit would let "
+     "every part keep a limit that the whole fails.",
+     parallel_arguments, leakage_source, run_parallel, nullptr}};
 
 // ---- locate_fault -----------------------------------------------------------------------------------------------------
 
@@ -239,7 +245,8 @@ class measurement_fields {
       if (!v || v->is_null()) continue;
       const auto* c = v->as<object>();
       if (!c) throw range_error(std::string(locate) + ": \"calibration\" must be an object with \"length_m\" and \"round_trip_ns\"");
-      const std::string where = o == &own_ ? "\"" + label_ + "\", calibration" : std::string("cable, calibration"), prefix = o == &own_ ? label_ + ", calibration" : "calibration";
+      const std::string where = o == &own_ ? "\"" + label_ + "\", calibration" : std::string("cable, calibration"),
+                        prefix = o == &own_ ? label_ + ", calibration" : "calibration";
       const std::string who = std::string(locate) + ", " + where;
       const fields in(who, *c);
       in.only("length_m", "round_trip_ns");
@@ -256,8 +263,10 @@ class measurement_fields {
 };
 
 constexpr std::string_view methods_text =
-    "\"murray\" (sound_arm_ohm, faulty_arm_ohm; contact_ohm and link_ohm with core_mohm_per_m), \"murray_element\" (the same), \"murray_unequal\" (the same with faulty_mohm_per_m, return_mohm_per_m), \"varley\" "
-    "(earth_reading_ohm, loop_reading_ohm, lead_ohm), \"capacitance\" (near_nf, far_nf), \"capacitance_sound_core\" (broken_nf, sound_nf), \"resistance\" (loop_reading_ohm, "
+    "\"murray\" (sound_arm_ohm, faulty_arm_ohm; contact_ohm and link_ohm with core_mohm_per_m), \"murray_element\" (the same), \"murray_unequal\" (the same "
+    "with faulty_mohm_per_m, return_mohm_per_m), \"varley\" "
+    "(earth_reading_ohm, loop_reading_ohm, lead_ohm), \"capacitance\" (near_nf, far_nf), \"capacitance_sound_core\" (broken_nf, sound_nf), \"resistance\" "
+    "(loop_reading_ohm, "
     "lead_ohm, fault_ohm), \"resistance_both_ends\" (near_reading_ohm, far_reading_ohm) or \"reflection\" (round_trip_ns)";
 
 fault_measurement measurement_from(const object& cable, const object& own, std::size_t index) {
@@ -269,14 +278,19 @@ fault_measurement measurement_from(const object& cable, const object& own, std::
   fault_measurement m;
   if (method == "murray" || method == "murray_element" || method == "murray_unequal") {
     const auto contacts = f.contacts();
-    const bool spoiled = contacts.contact_ohm.value != 0.0 || !contacts.contact_ohm.parts.empty() || contacts.link_ohm.value != 0.0 || !contacts.link_ohm.parts.empty();
+    const bool spoiled =
+        contacts.contact_ohm.value != 0.0 || !contacts.contact_ohm.parts.empty() || contacts.link_ohm.value != 0.0 || !contacts.link_ohm.parts.empty();
     if (method != "murray_unequal") {
-      in.only("method", "label", "from", "sound_arm_ohm", "faulty_arm_ohm", "length_m", "core_mohm_per_m", "contact_ohm", "fault_mohm", "rest_mohm", "link_ohm", "temperature_c", "alpha_per_k");
+      in.only("method", "label", "from", "sound_arm_ohm", "faulty_arm_ohm", "length_m", "core_mohm_per_m", "contact_ohm", "fault_mohm", "rest_mohm", "link_ohm",
+              "temperature_c", "alpha_per_k");
       const auto per_metre = spoiled ? f.per_metre("core_mohm_per_m") : measured(1.0);
-      m = (method == "murray" ? by_murray : by_murray_element)(label, f.need("sound_arm_ohm"), f.need("faulty_arm_ohm"), f.need("length_m"), per_metre, contacts);
+      m = (method == "murray" ? by_murray : by_murray_element)(label, f.need("sound_arm_ohm"), f.need("faulty_arm_ohm"), f.need("length_m"), per_metre,
+                                                               contacts);
     } else {
-      in.only("method", "label", "from", "sound_arm_ohm", "faulty_arm_ohm", "length_m", "faulty_mohm_per_m", "return_mohm_per_m", "contact_ohm", "fault_mohm", "rest_mohm", "link_ohm", "temperature_c", "alpha_per_k");
-      m = by_murray_unequal(label, f.need("sound_arm_ohm"), f.need("faulty_arm_ohm"), f.need("length_m"), f.per_metre("faulty_mohm_per_m"), f.per_metre("return_mohm_per_m"), contacts);
+      in.only("method", "label", "from", "sound_arm_ohm", "faulty_arm_ohm", "length_m", "faulty_mohm_per_m", "return_mohm_per_m", "contact_ohm", "fault_mohm",
+              "rest_mohm", "link_ohm", "temperature_c", "alpha_per_k");
+      m = by_murray_unequal(label, f.need("sound_arm_ohm"), f.need("faulty_arm_ohm"), f.need("length_m"), f.per_metre("faulty_mohm_per_m"),
+                            f.per_metre("return_mohm_per_m"), contacts);
     }
   } else if (method == "varley") {
     in.only("method", "label", "from", "earth_reading_ohm", "loop_reading_ohm", "length_m", "lead_ohm", "fault_mohm", "rest_mohm");
@@ -316,14 +330,20 @@ fault_measurement measurement_from(const object& cable, const object& own, std::
 
 constexpr model_argument locate_arguments[] = {
     {"cable", "object",
-     "what all measurements share: length_m, velocity_factor or calibration (length_m and round_trip_ns of a sound piece), core_mohm_per_m, loop_mohm_per_m (both conductors), "
-     "faulty_mohm_per_m, return_mohm_per_m, temperature_c (then the resistances are those at 20 °C), alpha_per_k. Each is a number without doubt, {\"value\": x} with "
-     "\"standard_uncertainty\", \"limit\" or \"limit_percent\" and \"source\", {\"value\": x, \"sources\": {name: standard uncertainty}}, or a reading with \"instrument\" and \"accuracy\""},
+     "what all measurements share: length_m, velocity_factor or calibration (length_m and round_trip_ns of a sound piece), core_mohm_per_m, loop_mohm_per_m "
+     "(both conductors), "
+     "faulty_mohm_per_m, return_mohm_per_m, temperature_c (then the resistances are those at 20 °C), alpha_per_k. Each is a number without doubt, {\"value\": "
+     "x} with "
+     "\"standard_uncertainty\", \"limit\" or \"limit_percent\" and \"source\", {\"value\": x, \"sources\": {name: standard uncertainty}}, or a reading with "
+     "\"instrument\" and \"accuracy\""},
     {"measurements", "objects",
-     "one each, with \"method\" and its readings: \"murray\" (sound_arm_ohm, faulty_arm_ohm; contact_ohm and link_ohm with core_mohm_per_m), \"murray_element\" (the same, for a "
+     "one each, with \"method\" and its readings: \"murray\" (sound_arm_ohm, faulty_arm_ohm; contact_ohm and link_ohm with core_mohm_per_m), "
+     "\"murray_element\" (the same, for a "
      "heating element or core with both ends at hand), \"murray_unequal\" (the same with "
-     "faulty_mohm_per_m, return_mohm_per_m), \"varley\" (earth_reading_ohm, loop_reading_ohm, lead_ohm), \"capacitance\" (near_nf, far_nf), \"capacitance_sound_core\" (broken_nf, "
-     "sound_nf), \"resistance\" (loop_reading_ohm, lead_ohm, fault_ohm), \"resistance_both_ends\" (near_reading_ohm, far_reading_ohm), \"reflection\" (round_trip_ns); \"label\"; \"from\": \"far\". A bridge may have fault_mohm and "
+     "faulty_mohm_per_m, return_mohm_per_m), \"varley\" (earth_reading_ohm, loop_reading_ohm, lead_ohm), \"capacitance\" (near_nf, far_nf), "
+     "\"capacitance_sound_core\" (broken_nf, "
+     "sound_nf), \"resistance\" (loop_reading_ohm, lead_ohm, fault_ohm), \"resistance_both_ends\" (near_reading_ohm, far_reading_ohm), \"reflection\" "
+     "(round_trip_ns); \"label\"; \"from\": \"far\". A bridge may have fault_mohm and "
      "rest_mohm, the insulation resistances of the fault and of the rest of the loop measured apart"}};
 
 document::value run_locate(const object& inputs, const rulebook&) {
@@ -333,7 +353,8 @@ document::value run_locate(const object& inputs, const rulebook&) {
   const object* cable = in.has("cable") ? in.need("cable").as<object>() : &no_cable;
   if (!cable) throw range_error("locate_fault: \"cable\" must be an object");
   fields("locate_fault, cable", *cable)
-      .only("length_m", "velocity_factor", "calibration", "core_mohm_per_m", "loop_mohm_per_m", "faulty_mohm_per_m", "return_mohm_per_m", "temperature_c", "alpha_per_k");
+      .only("length_m", "velocity_factor", "calibration", "core_mohm_per_m", "loop_mohm_per_m", "faulty_mohm_per_m", "return_mohm_per_m", "temperature_c",
+            "alpha_per_k");
   const auto* list_ = in.need("measurements").as<array>();
   if (!list_ || list_->empty()) throw range_error("locate_fault: \"measurements\" must be a list of one measurement or more");
   std::vector<fault_measurement> all;
@@ -373,7 +394,8 @@ document::value run_locate(const object& inputs, const rulebook&) {
                        in_percent_text(shares.front().share) + " of the variance";
     line += shares.size() == 1 ? "." : "; without it ± " + metres_text(without * half / u) + ".";
     const bool beyond = m.distance.value - half > length || m.distance.value + half < 0.0;
-    if (beyond) line += " This place is not on the cable (0 to " + metres_text(length) + "): a wrong reading, swapped ends or arms, or a fault of another kind.";
+    if (beyond)
+      line += " This place is not on the cable (0 to " + metres_text(length) + "): a wrong reading, swapped ends or arms, or a fault of another kind.";
     text.push_back(line);
     methods.push_back(object{{"label", m.label},
                              {"method", m.method},
@@ -405,15 +427,18 @@ document::value run_locate(const object& inputs, const rulebook&) {
     if (place.resolved) {
       conclusion = "one disagrees";
       const auto i = place.suspects[0];
-      said += "\"" + place.measurements[i].label + "\" disagrees with the rest; without it they agree (" + p_words(place.p_without[i]) + "). Repeat it, or look for a second fault there.";
+      said += "\"" + place.measurements[i].label + "\" disagrees with the rest; without it they agree (" + p_words(place.p_without[i]) +
+              "). Repeat it, or look for a second fault there.";
     } else if (place.suspects.empty()) {
       conclusion = "unresolved";
-      said += place.measurements.size() == 2 ? "Two cannot say which of them is wrong: take a third of another kind." : "No single one explains it: at least two are wrong, a doubt is stated too small, or there are two faults.";
+      said += place.measurements.size() == 2 ? "Two cannot say which of them is wrong: take a third of another kind."
+                                             : "No single one explains it: at least two are wrong, a doubt is stated too small, or there are two faults.";
     } else {
       conclusion = "unresolved";
       said += "The odd one may be";
       for (std::size_t k = 0; k < place.suspects.size(); ++k)
-        said += (k ? ", or \"" : " \"") + place.measurements[place.suspects[k]].label + "\" (the rest then agrees, " + p_words(place.p_without[place.suspects[k]]) + ")";
+        said += (k ? ", or \"" : " \"") + place.measurements[place.suspects[k]].label + "\" (the rest then agrees, " +
+                p_words(place.p_without[place.suspects[k]]) + ")";
       said += ": one more measurement tells.";
     }
     text.push_back(said);
@@ -430,39 +455,46 @@ document::value run_locate(const object& inputs, const rulebook&) {
   };
   const bool leak = any("murray") || any("varley"), cut = any("capacitance"), bridged = any("resistance");
   if (leak + cut + bridged > 1)
-    text.push_back(std::string("These methods look for different faults (") + (leak ? "bridge: a leak to earth" : "") + (leak && (cut || bridged) ? "; " : "") + (cut ? "capacitance: a break" : "") +
-                   (cut && bridged ? "; " : "") + (bridged ? "loop resistance: a short between two conductors" : "") + "): they give one place only where one damage has done all of it.");
+    text.push_back(std::string("These methods look for different faults (") + (leak ? "bridge: a leak to earth" : "") + (leak && (cut || bridged) ? "; " : "") +
+                   (cut ? "capacitance: a break" : "") + (cut && bridged ? "; " : "") + (bridged ? "loop resistance: a short between two conductors" : "") +
+                   "): they give one place only where one damage has done all of it.");
   bool leakage_left_in = false;
   for (const auto& v : *list_) leakage_left_in = leakage_left_in || !v.as<object>()->find("fault_mohm");
   if (leak && leakage_left_in)
-    text.push_back("A bridge finds the mean place of all leakage of its loop: unless the fault is far below the insulation of the rest, its place is drawn towards the middle of the loop. Give \"fault_mohm\" and \"rest_mohm\" to take that out.");
-  text.push_back("Metres are along the conductor, with its drops, loops and tails, not along the wall. Isolate, prove dead on all poles with a tester proved before and after, and open nothing on this "
-                 "figure alone: prove the place by a second reading from the other end or by a tone.");
+    text.push_back(
+        "A bridge finds the mean place of all leakage of its loop: unless the fault is far below the insulation of the rest, its place is drawn towards the "
+        "middle of the loop. Give \"fault_mohm\" and \"rest_mohm\" to take that out.");
+  text.push_back(
+      "Metres are along the conductor, with its drops, loops and tails, not along the wall. Isolate, prove dead on all poles with a tester proved before and "
+      "after, and open nothing on this "
+      "figure alone: prove the place by a second reading from the other end or by a tone.");
   const bool placed = place.resolved;
   const auto& joint = place.used.distance;
   const double half = placed ? joint.expanded_uncertainty(0.95) : no_number;
   const auto number_if = [&](double x) { return placed ? document::number_or_null(x) : document::value(nullptr); };
-  return object{{"distance_m", number_if(joint.value)},
-                {"standard_uncertainty_m", number_if(joint.standard_uncertainty())},
-                {"low_m", number_if(joint.value - half)},
-                {"high_m", number_if(joint.value + half)},
-                {"search_from_m", number_if(place.search[0].from_m)},
-                {"search_to_m", number_if(place.search[0].to_m)},
-                {"conclusion", conclusion},
-                {"chi_square", place.all.chi_square},
-                {"degrees_of_freedom", static_cast<double>(place.all.degrees_of_freedom)},
-                {"p_value", place.all.p_value},
-                {"disagrees", place.resolved && !place.suspects.empty() ? document::value(place.measurements[place.suspects[0]].label) : document::value(nullptr)},
-                {"suspects", suspects},
-                {"weakest_link", placed ? document::value(shares_of(joint).front().source) : document::value(nullptr)},
-                {"shares", placed ? document::value(shares_document(joint)) : document::value(array{})},
-                {"methods", methods},
-                {"search", search},
-                {"text", text}};
+  return object{
+      {"distance_m", number_if(joint.value)},
+      {"standard_uncertainty_m", number_if(joint.standard_uncertainty())},
+      {"low_m", number_if(joint.value - half)},
+      {"high_m", number_if(joint.value + half)},
+      {"search_from_m", number_if(place.search[0].from_m)},
+      {"search_to_m", number_if(place.search[0].to_m)},
+      {"conclusion", conclusion},
+      {"chi_square", place.all.chi_square},
+      {"degrees_of_freedom", static_cast<double>(place.all.degrees_of_freedom)},
+      {"p_value", place.all.p_value},
+      {"disagrees", place.resolved && !place.suspects.empty() ? document::value(place.measurements[place.suspects[0]].label) : document::value(nullptr)},
+      {"suspects", suspects},
+      {"weakest_link", placed ? document::value(shares_of(joint).front().source) : document::value(nullptr)},
+      {"shares", placed ? document::value(shares_document(joint)) : document::value(array{})},
+      {"methods", methods},
+      {"search", search},
+      {"text", text}};
 }
 constexpr source gls_source{"generalised least squares with common errors", "weights from the inverse of the covariance; consistency by χ²", "derived"};
 constexpr model locate_fault_model{{"locate_fault",
-                                    "Where a fault lies along a cable by several methods: each with its doubt and its weakest link, one joint estimate with the errors they share, a test that names "
+                                    "Where a fault lies along a cable by several methods: each with its doubt and its weakest link, one joint estimate with "
+                                    "the errors they share, a test that names "
                                     "the method that disagrees, and where to search.",
                                     locate_arguments, gls_source, run_locate, nullptr}};
 

@@ -14,13 +14,20 @@ constexpr std::string_view who = "switched_feed_logic";
 constexpr model_argument switched_arguments[] = {
     {"conductors", "texts", "names of the conductors at the point, taken apart from each other, 1 to 8"},
     {"switches", "objects",
-     "the switches that may act on the point: {\"name\", \"kind\"}, and \"neon\": true where a lamp lies across its contacts. Kinds, with their positions: \"one_way\" and \"double_pole\" "
+     "the switches that may act on the point: {\"name\", \"kind\"}, and \"neon\": true where a lamp lies across its contacts. Kinds, with their positions: "
+     "\"one_way\" and \"double_pole\" "
      "(\"off\", \"on\"), \"pull_cord\", \"double_pole_pull_cord\", \"two_way\" and \"intermediate\" (\"1\", \"2\"; nobody need know which is which)"},
     {"readings", "objects",
-     "{\"voltage\": \"live\", \"dead\" or \"ghost\", \"from\": a conductor, \"to\": another or \"earth\" (default), \"supply\": \"on\" (default), \"isolated\" (this circuit) or "
-     "\"all_isolated\", \"meter\": see there} or {\"continuity\": \"continuous\" or \"open\", \"from\", \"to\": a conductor, \"earth\", \"board_neutral\" or \"board_line\", \"neutral\": "
-     "\"connected\" (default) or \"disconnected\" at the board, \"loads\": \"disconnected\" (default) or \"connected\"}, each with \"positions\": {switch: position}; one left out is not known"},
-    {"meter", "text", "of voltages that name none: \"low_impedance\" (two-pole tester) or \"high_impedance\", taken where nothing is said: a floating conductor may then show any voltage", true},
+     "{\"voltage\": \"live\", \"dead\" or \"ghost\", \"from\": a conductor, \"to\": another or \"earth\" (default), \"supply\": \"on\" (default), \"isolated\" "
+     "(this circuit) or "
+     "\"all_isolated\", \"meter\": see there} or {\"continuity\": \"continuous\" or \"open\", \"from\", \"to\": a conductor, \"earth\", \"board_neutral\" or "
+     "\"board_line\", \"neutral\": "
+     "\"connected\" (default) or \"disconnected\" at the board, \"loads\": \"disconnected\" (default) or \"connected\"}, each with \"positions\": {switch: "
+     "position}; one left out is not known"},
+    {"meter", "text",
+     "of voltages that name none: \"low_impedance\" (two-pole tester) or \"high_impedance\", taken where nothing is said: a floating conductor may then show "
+     "any voltage",
+     true},
     {"isolation_point", "text", "where the point is isolated, as the result shall say it", true},
     {"listed_count", "number", "wirings to list, 0 to 10000; 50", true}};
 
@@ -70,7 +77,8 @@ point_reading reading_of(const accessory_point& p, const object& o, std::size_t 
     r.seen = static_cast<seen_state>(one_of(where, "voltage", in.text("voltage"), words));
     r.supply = static_cast<supply_state>(one_of(where, "supply", text_in(in, "supply", "on"), supply_states));
     r.high_impedance = in.has("meter") ? !low_impedance(where, in.text("meter")) : !low_by_default;
-    if (r.from == point_reading::board_line || r.to == point_reading::board_line || r.from == point_reading::board_neutral || r.to == point_reading::board_neutral)
+    if (r.from == point_reading::board_line || r.to == point_reading::board_line || r.from == point_reading::board_neutral ||
+        r.to == point_reading::board_neutral)
       refuse(where + ": a voltage is read between conductors of the point, or from one to a proved \"earth\"");
   } else {
     in.only("continuity", "from", "to", "positions", "neutral", "loads", "note");
@@ -91,20 +99,26 @@ point_reading reading_of(const accessory_point& p, const object& o, std::size_t 
       const auto& allowed = switch_kinds[static_cast<std::size_t>(p.switches[i].kind)].positions;
       if (word && *word == allowed[0]) r.positions[i] = 0;
       else if (word && *word == allowed[1]) r.positions[i] = 1;
-      else refuse(where + ": position of \"" + name + "\": \"" + std::string(allowed[0]) + "\" or \"" + std::string(allowed[1]) + "\", as a text; leave it out where it is not known");
+      else
+        refuse(where + ": position of \"" + name + "\": \"" + std::string(allowed[0]) + "\" or \"" + std::string(allowed[1]) +
+               "\", as a text; leave it out where it is not known");
     }
   }
   return r;
 }
 
 std::string end_text(const accessory_point& p, int end) {
-  return end == point_reading::earth ? "earth" : end == point_reading::board_neutral ? "the circuit's neutral at the board" : end == point_reading::board_line ? "the circuit's line at the board" : p.conductors[static_cast<std::size_t>(end)];
+  return end == point_reading::earth           ? "earth"
+         : end == point_reading::board_neutral ? "the circuit's neutral at the board"
+         : end == point_reading::board_line    ? "the circuit's line at the board"
+                                               : p.conductors[static_cast<std::size_t>(end)];
 }
 std::string positions_text(const accessory_point& p, const point_reading& r) {
   std::string text;
   for (std::size_t i = 0; i < r.positions.size(); ++i)
     if (r.positions[i] >= 0)
-      text += (text.empty() ? "" : ", ") + p.switches[i].name + " at \"" + std::string(switch_kinds[static_cast<std::size_t>(p.switches[i].kind)].positions[static_cast<std::size_t>(r.positions[i])]) + "\"";
+      text += (text.empty() ? "" : ", ") + p.switches[i].name + " at \"" +
+              std::string(switch_kinds[static_cast<std::size_t>(p.switches[i].kind)].positions[static_cast<std::size_t>(r.positions[i])]) + "\"";
   return text;
 }
 std::string what_text(const accessory_point& p, const point_reading& r) {
@@ -117,12 +131,18 @@ std::string what_text(const accessory_point& p, const point_reading& r) {
 }
 object reading_document(const accessory_point& p, const point_reading& r) {
   object o{{"kind", r.continuity() ? "continuity" : "voltage"}};
-  const auto name = [&](int e) { return e == point_reading::earth ? std::string("earth") : e == point_reading::board_neutral ? std::string("board_neutral") : e == point_reading::board_line ? std::string("board_line") : end_text(p, e); };
+  const auto name = [&](int e) {
+    return e == point_reading::earth           ? std::string("earth")
+           : e == point_reading::board_neutral ? std::string("board_neutral")
+           : e == point_reading::board_line    ? std::string("board_line")
+                                               : end_text(p, e);
+  };
   o.set("from", name(r.from));
   o.set("to", name(r.to));
   object positions;
   for (std::size_t i = 0; i < r.positions.size(); ++i)
-    if (r.positions[i] >= 0) positions.set(p.switches[i].name, switch_kinds[static_cast<std::size_t>(p.switches[i].kind)].positions[static_cast<std::size_t>(r.positions[i])]);
+    if (r.positions[i] >= 0)
+      positions.set(p.switches[i].name, switch_kinds[static_cast<std::size_t>(p.switches[i].kind)].positions[static_cast<std::size_t>(r.positions[i])]);
   o.set("positions", positions);
   if (r.continuity()) o.set("neutral", r.neutral_disconnected ? "disconnected" : "connected");
   else o.set("supply", supply_states[static_cast<std::size_t>(r.supply)]);
@@ -189,24 +209,33 @@ document::value run_switched(const object& inputs, const rulebook&) {
   for (std::size_t i = 0; i < p.readings.size(); ++i)
     if (p.readings[i].seen == seen_state::live && p.readings[i].supply != supply_state::on) still_live.push_back(i);
   if (!still_live.empty())
-    text.push_back("Stop: live with the supply isolated (reading " + numbers_text(still_live) + "). What was switched off does not feed this point alone, or is not what feeds it: another circuit, "
+    text.push_back("Stop: live with the supply isolated (reading " + numbers_text(still_live) +
+                   "). What was switched off does not feed this point alone, or is not what feeds it: another circuit, "
                    "a second supply, a standby source. Find and isolate it before anything else.");
   if (n == 0) {
     std::string said = "No listed wiring explains these readings: ";
     for (std::size_t k = 0; k < r.conflict.size(); ++k) {
       const auto& one = p.readings[r.conflict[k]];
-      said += (k ? "; " : "") + std::to_string(r.conflict[k] + 1) + " (" + what_text(p, one) + ": " + std::string(seen_states[static_cast<std::size_t>(one.seen)]) + ")";
+      said += (k ? "; " : "") + std::to_string(r.conflict[k] + 1) + " (" + what_text(p, one) + ": " +
+              std::string(seen_states[static_cast<std::size_t>(one.seen)]) + ")";
     }
     text.push_back(said + (r.conflict.size() == 1 ? " by itself." : " together."));
-    if (r.suspects.size() == 1) text.push_back("If reading " + numbers_text(r.suspects) + " is wrong, the others can be explained: repeat it, with a tester proved before and after.");
-    if (r.suspects.size() > 1) text.push_back("If any one of the readings " + numbers_text(r.suspects) + " is wrong, the others can be explained: repeat them, with a tester proved before and after.");
-    text.push_back("Else the point is wired in a way that is not listed here, a load or an electronic switch still joins conductors, a switch is defective, or its position was not what was written.");
+    if (r.suspects.size() == 1)
+      text.push_back("If reading " + numbers_text(r.suspects) + " is wrong, the others can be explained: repeat it, with a tester proved before and after.");
+    if (r.suspects.size() > 1)
+      text.push_back("If any one of the readings " + numbers_text(r.suspects) +
+                     " is wrong, the others can be explained: repeat them, with a tester proved before and after.");
+    text.push_back(
+        "Else the point is wired in a way that is not listed here, a load or an electronic switch still joins conductors, a switch is defective, or its "
+        "position was not what was written.");
   } else {
-    text.push_back(!r.complete ? "More than " + std::to_string(n) + " wirings explain these readings: too few readings. Read every conductor to earth in every position of the switches first."
-                   : n == 1    ? std::string("One listed wiring explains the readings.")
-                               : std::to_string(n) + " listed wirings explain the readings.");
+    text.push_back(!r.complete ? "More than " + std::to_string(n) +
+                                     " wirings explain these readings: too few readings. Read every conductor to earth in every position of the switches first."
+                   : n == 1 ? std::string("One listed wiring explains the readings.")
+                            : std::to_string(n) + " listed wirings explain the readings.");
     if (r.complete && n > 1 && r.distinguishable_count < n)
-      text.push_back("Readings at these conductors can tell at most " + std::to_string(r.distinguishable_count) + " of them apart for certain: for the rest follow the conductors, or test at another point.");
+      text.push_back("Readings at these conductors can tell at most " + std::to_string(r.distinguishable_count) +
+                     " of them apart for certain: for the rest follow the conductors, or test at another point.");
   }
   for (std::size_t c = 0; c < p.conductors.size(); ++c) {
     array possible, gone;
@@ -216,9 +245,12 @@ document::value run_switched(const object& inputs, const rulebook&) {
       line += (possible.size() > 1 ? "; or " : "") + r.roles[k].text;
       other_circuit = other_circuit || r.roles[k].key == "other_line" || r.roles[k].key == "other_neutral";
     }
-    if (n && r.complete) text.push_back(possible.size() <= 5 ? line + "." : p.conductors[c] + ": " + std::to_string(possible.size()) + " ways are left, listed under \"conductors\".");
+    if (n && r.complete)
+      text.push_back(possible.size() <= 5 ? line + "."
+                                          : p.conductors[c] + ": " + std::to_string(possible.size()) + " ways are left, listed under \"conductors\".");
     if (n)
-      for (const auto& g : r.ruled_out[c]) gone.push_back(object{{"wiring", r.roles[g.role].text}, {"by_readings", numbers_list(g.by)}, {"several_together", g.by.empty()}});
+      for (const auto& g : r.ruled_out[c])
+        gone.push_back(object{{"wiring", r.roles[g.role].text}, {"by_readings", numbers_list(g.by)}, {"several_together", g.by.empty()}});
     conductors.push_back(object{{"conductor", p.conductors[c]}, {"possible", possible}, {"ruled_out", gone}});
   }
   for (std::size_t w = 0; w < n && w < most_listed; ++w) {
@@ -229,10 +261,14 @@ document::value run_switched(const object& inputs, const rulebook&) {
   object roles;
   for (const auto& one : r.roles) roles.set(one.key, one.text);
   for (std::size_t i = 0; i < r.effects.size(); ++i) {
-    effects.push_back(object{{"reading", i + 1}, {"text", what_text(p, p.readings[i]) + ": " + std::string(seen_states[static_cast<std::size_t>(p.readings[i].seen)])}, {"rules_out_count", r.effects[i].rules_out}, {"at_least", r.effects[i].at_least}});
+    effects.push_back(object{{"reading", i + 1},
+                             {"text", what_text(p, p.readings[i]) + ": " + std::string(seen_states[static_cast<std::size_t>(p.readings[i].seen)])},
+                             {"rules_out_count", r.effects[i].rules_out},
+                             {"at_least", r.effects[i].at_least}});
     if (r.effects[i].rules_out)
-      text.push_back("Without reading " + std::to_string(i + 1) + " (" + what_text(p, p.readings[i]) + ": " + std::string(seen_states[static_cast<std::size_t>(p.readings[i].seen)]) + "), " +
-                     (r.effects[i].at_least ? "at least " : "") + std::to_string(r.effects[i].rules_out) + " more would be possible.");
+      text.push_back("Without reading " + std::to_string(i + 1) + " (" + what_text(p, p.readings[i]) + ": " +
+                     std::string(seen_states[static_cast<std::size_t>(p.readings[i].seen)]) + "), " + (r.effects[i].at_least ? "at least " : "") +
+                     std::to_string(r.effects[i].rules_out) + " more would be possible.");
   }
   for (const auto& one : r.next) {
     auto o = reading_document(p, one.what);
@@ -242,21 +278,30 @@ document::value run_switched(const object& inputs, const rulebook&) {
     next.push_back(o);
   }
   if (!r.next.empty())
-    text.push_back("The reading that would tell most: " + what_text(p, r.next[0].what) + ". It leaves " + number_text(r.next[0].expected_remaining, 3) + " of " + std::to_string(n) + " wirings on average." +
-                   (r.next[0].what.continuity() ? " With everything isolated and proved dead, loads disconnected." : " A live reading: only by who is competent for it, with guarded probes."));
+    text.push_back("The reading that would tell most: " + what_text(p, r.next[0].what) + ". It leaves " + number_text(r.next[0].expected_remaining, 3) +
+                   " of " + std::to_string(n) + " wirings on average." +
+                   (r.next[0].what.continuity() ? " With everything isolated and proved dead, loads disconnected."
+                                                : " A live reading: only by who is competent for it, with guarded probes."));
   else if (n > 1 && r.complete) text.push_back("No further reading at these conductors is sure to tell them apart.");
   if (any_high)
-    text.push_back("Voltages read with a high impedance, or with a meter that was not stated, prove little: a floating conductor can show anything up to the full voltage. Repeat what matters with a two-pole tester.");
+    text.push_back(
+        "Voltages read with a high impedance, or with a meter that was not stated, prove little: a floating conductor can show anything up to the full "
+        "voltage. Repeat what matters with a two-pole tester.");
 
   if (any_live)
     text.push_back("Loads are taken to be unplugged. A neutral that is cut off from the board is live through any load left in, and reads as a line does.");
 
   const std::string at = in.has("isolation_point") ? in.text("isolation_point") : std::string();
-  const std::string point = at.empty() ? "the main switch of the installation, since the circuit's own device is not known to cut everything here"
-                                       : at + (other_circuit ? ", and the main switch of the installation as well: a conductor of another circuit is not ruled out here" : "");
+  const std::string point =
+      at.empty() ? "the main switch of the installation, since the circuit's own device is not known to cut everything here"
+                 : at + (other_circuit ? ", and the main switch of the installation as well: a conductor of another circuit is not ruled out here" : "");
   precautions.push_back("Isolation point: " + point + ". Lock it off and keep the key.");
-  precautions.push_back("All poles: prove dead every conductor at the point, line, neutral, strapper and unused, each to earth and to every other, in every position of every switch. A neutral or an unused conductor may be live.");
-  precautions.push_back("Proving unit: check the two-pole tester on a proving unit or a known supply immediately before and immediately after. A dead reading without both proves nothing.");
+  precautions.push_back(
+      "All poles: prove dead every conductor at the point, line, neutral, strapper and unused, each to earth and to every other, in every position of every "
+      "switch. A neutral or an unused conductor may be live.");
+  precautions.push_back(
+      "Proving unit: check the two-pole tester on a proving unit or a known supply immediately before and immediately after. A dead reading without both "
+      "proves nothing.");
   for (const auto& line : precautions) text.push_back(line);
   text.push_back("What is listed here are wirings that explain readings. None of it is a proof that a conductor is dead.");
   return object{{"count", n},
@@ -276,11 +321,13 @@ document::value run_switched(const object& inputs, const rulebook&) {
                 {"text", text}};
 }
 constexpr model switched_feed_model{{"switched_feed_logic",
-                                     "Every listed wiring that explains what is live, dead and continuous at an accessory point in each position of its switches; what rules out the others, and the "
+                                     "Every listed wiring that explains what is live, dead and continuous at an accessory point in each position of its "
+                                     "switches; what rules out the others, and the "
                                      "reading that would tell the rest apart best. It proves no conductor dead.",
                                      switched_arguments,
                                      {"logic of switched circuits", "enumeration of all assignments", "derived"},
-                                     run_switched, nullptr}};
+                                     run_switched,
+                                     nullptr}};
 
 }  // namespace
 

@@ -30,10 +30,13 @@ TEST_CASE("fault location: sister methods meet") {
   for (const double p : {0.0, 0.1, 0.37, 0.5}) {
     const double L = 42.0, x = 2.0 * L * p;
     CHECK(murray_loop_distance(1.0 - p, p, L) == doctest::Approx(x));
-    CHECK(murray_loop_distance_unequal({.sound_arm_ohm = 1.0 - p, .faulty_arm_ohm = p, .length_m = L, .faulty_mohm_per_m = 7.41, .return_mohm_per_m = 7.41}) == doctest::Approx(x));
+    CHECK(murray_loop_distance_unequal({.sound_arm_ohm = 1.0 - p, .faulty_arm_ohm = p, .length_m = L, .faulty_mohm_per_m = 7.41, .return_mohm_per_m = 7.41}) ==
+          doctest::Approx(x));
     const double core = 0.0121 * L, to_fault = 0.0121 * x;
-    CHECK(varley_loop_distance({.earth_reading_ohm = 2.0 * core - 2.0 * to_fault, .loop_reading_ohm = 2.0 * core, .length_m = L}) == doctest::Approx(x).epsilon(1e-9));
-    CHECK(varley_loop_resistance({.sound_arm_ohm = 50.0, .faulty_arm_ohm = 50.0, .added_ohm = 2.0 * core - 2.0 * to_fault, .loop_ohm = 2.0 * core}) == doctest::Approx(to_fault).epsilon(1e-9));
+    CHECK(varley_loop_distance({.earth_reading_ohm = 2.0 * core - 2.0 * to_fault, .loop_reading_ohm = 2.0 * core, .length_m = L}) ==
+          doctest::Approx(x).epsilon(1e-9));
+    CHECK(varley_loop_resistance({.sound_arm_ohm = 50.0, .faulty_arm_ohm = 50.0, .added_ohm = 2.0 * core - 2.0 * to_fault, .loop_ohm = 2.0 * core}) ==
+          doctest::Approx(to_fault).epsilon(1e-9));
     CHECK(capacitance_break_distance(x, L - x + 1e-12, L) == doctest::Approx(x));
     CHECK(capacitance_break_distance_sound_core(x, L, L) == doctest::Approx(x));
     CHECK(reflection_distance(velocity_factor_from_length(L, 400.0), 400.0 * x / L) == doctest::Approx(x));
@@ -124,8 +127,10 @@ TEST_CASE("locate_fault: the joint interval covers 95 % of jobs with shared erro
     const measured length(L + 0.4 * normal(draw), 0.4, "length"), factor(vf + 0.015 * normal(draw), 0.015, "factor");
     const double p = x / (2.0 * L), arm = 1000.0 * p / (1.0 - p), time = 2.0 * x / (vf * 0.299792458);
     const auto r = joint_place(std::vector<fault_measurement>{
-        by_murray("bridge", 1000.0, measured(arm + 2.0 * normal(draw), 2.0, "arm"), length), by_reflection("pulse", measured(time + 2.0 * normal(draw), 2.0, "time"), factor),
-        from_far_end(by_reflection("pulse from the far end", measured(2.0 * (L - x) / (vf * 0.299792458) + 2.0 * normal(draw), 2.0, "time 2"), factor), length)});
+        by_murray("bridge", 1000.0, measured(arm + 2.0 * normal(draw), 2.0, "arm"), length),
+        by_reflection("pulse", measured(time + 2.0 * normal(draw), 2.0, "time"), factor),
+        from_far_end(by_reflection("pulse from the far end", measured(2.0 * (L - x) / (vf * 0.299792458) + 2.0 * normal(draw), 2.0, "time 2"), factor),
+                     length)});
     inside += std::fabs(r.distance.value - x) <= 1.959964 * r.distance.standard_uncertainty();
     alarms += r.p_value < 0.05;
   }

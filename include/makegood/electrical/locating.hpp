@@ -39,13 +39,14 @@ namespace detail {
 MAKEGOOD_ARGUMENTS(bridge_arguments, (sound_arm_ohm, faulty_arm_ohm, length_m, faulty_mohm_per_m, return_mohm_per_m, contact_ohm, link_ohm));
 inline constexpr auto bridge = formula(
     out{"murray", "x", unit::metre, "Distance of an earth fault by a Murray loop with the resistances of contact and link."},
-    in<bridge_arguments>(sound_arm_arg, faulty_arm_arg, cable_length_arg,
-                         arg{"faulty_mohm_per_m", "r_f", unit::milliohm_per_metre, positive_to(1e6), "resistance of one metre of the faulty core"}.usually(1, 40),
-                         arg{"return_mohm_per_m", "r_r", unit::milliohm_per_metre, between(0, 1e6), "resistance of one metre of the sound core; 0: both ends are at hand"}.usually(1, 40),
-                         arg{"contact_ohm", "R_c", unit::ohm, between(0, 1e6), "resistance of the contact and lead at the faulty core's near end"}.usually(0, 0.1),
-                         arg{"link_ohm", "R_k", unit::ohm, between(0, 1e6), "resistance of the link at the far end"}.usually(0, 0.1)),
-    murray_source,
-    [](auto sound, auto faulty, auto length, auto own, auto back, auto contact, auto link) {
+    in<bridge_arguments>(
+        sound_arm_arg, faulty_arm_arg, cable_length_arg,
+        arg{"faulty_mohm_per_m", "r_f", unit::milliohm_per_metre, positive_to(1e6), "resistance of one metre of the faulty core"}.usually(1, 40),
+        arg{"return_mohm_per_m", "r_r", unit::milliohm_per_metre, between(0, 1e6), "resistance of one metre of the sound core; 0: both ends are at hand"}
+            .usually(1, 40),
+        arg{"contact_ohm", "R_c", unit::ohm, between(0, 1e6), "resistance of the contact and lead at the faulty core's near end"}.usually(0, 0.1),
+        arg{"link_ohm", "R_k", unit::ohm, between(0, 1e6), "resistance of the link at the far end"}.usually(0, 0.1)),
+    murray_source, [](auto sound, auto faulty, auto length, auto own, auto back, auto contact, auto link) {
       auto share = faulty / (sound + faulty);
       return share * (own + back) / own * length + (share * link - (1.0 - share) * contact) / milli(own);
     });
@@ -89,29 +90,32 @@ struct bridge_contacts {
   measured contact_ohm{0.0};
   measured link_ohm{0.0};
 };
-inline fault_measurement by_murray_unequal(std::string label, const measured& sound_arm_ohm, const measured& faulty_arm_ohm, const measured& length_m, const measured& faulty_mohm_per_m,
-                                           const measured& return_mohm_per_m, const bridge_contacts& contacts = {}) {
-  auto m = detail::measurement_of<detail::bridge>(std::move(label), "murray_unequal",
-                                                  std::array<measured, 7>{sound_arm_ohm, faulty_arm_ohm, length_m, faulty_mohm_per_m, return_mohm_per_m, contacts.contact_ohm, contacts.link_ohm}, 1);
+inline fault_measurement by_murray_unequal(std::string label, const measured& sound_arm_ohm, const measured& faulty_arm_ohm, const measured& length_m,
+                                           const measured& faulty_mohm_per_m, const measured& return_mohm_per_m, const bridge_contacts& contacts = {}) {
+  auto m = detail::measurement_of<detail::bridge>(
+      std::move(label), "murray_unequal",
+      std::array<measured, 7>{sound_arm_ohm, faulty_arm_ohm, length_m, faulty_mohm_per_m, return_mohm_per_m, contacts.contact_ohm, contacts.link_ohm}, 1);
   m.length_m = length_m.value;
   return m;
 }
-inline fault_measurement by_murray(std::string label, const measured& sound_arm_ohm, const measured& faulty_arm_ohm, const measured& length_m, const measured& core_mohm_per_m = 1.0,
-                                   const bridge_contacts& contacts = {}) {
+inline fault_measurement by_murray(std::string label, const measured& sound_arm_ohm, const measured& faulty_arm_ohm, const measured& length_m,
+                                   const measured& core_mohm_per_m = 1.0, const bridge_contacts& contacts = {}) {
   auto m = by_murray_unequal(std::move(label), sound_arm_ohm, faulty_arm_ohm, length_m, core_mohm_per_m, core_mohm_per_m, contacts);
   m.method = "murray";
   return m;
 }
 /// An element of a heating mat, or any conductor, with both ends at hand: it is the loop itself. `contact` is at the end from which the
 /// distance counts, `link` at the other.
-inline fault_measurement by_murray_element(std::string label, const measured& sound_arm_ohm, const measured& faulty_arm_ohm, const measured& length_m, const measured& core_mohm_per_m = 1.0,
-                                           const bridge_contacts& contacts = {}) {
+inline fault_measurement by_murray_element(std::string label, const measured& sound_arm_ohm, const measured& faulty_arm_ohm, const measured& length_m,
+                                           const measured& core_mohm_per_m = 1.0, const bridge_contacts& contacts = {}) {
   auto m = by_murray_unequal(std::move(label), sound_arm_ohm, faulty_arm_ohm, length_m, core_mohm_per_m, 0.0, contacts);
   m.method = "murray_element";
   return m;
 }
-inline fault_measurement by_varley(std::string label, const measured& earth_reading_ohm, const measured& loop_reading_ohm, const measured& length_m, const measured& lead_ohm = 0.0) {
-  auto m = detail::measurement_of<varley_loop_distance>(std::move(label), "varley", std::array<measured, 4>{earth_reading_ohm, loop_reading_ohm, length_m, lead_ohm}, 0);
+inline fault_measurement by_varley(std::string label, const measured& earth_reading_ohm, const measured& loop_reading_ohm, const measured& length_m,
+                                   const measured& lead_ohm = 0.0) {
+  auto m = detail::measurement_of<varley_loop_distance>(std::move(label), "varley",
+                                                        std::array<measured, 4>{earth_reading_ohm, loop_reading_ohm, length_m, lead_ohm}, 0);
   m.length_m = length_m.value;
   return m;
 }
@@ -121,18 +125,21 @@ inline fault_measurement by_capacitance(std::string label, const measured& near_
   return m;
 }
 inline fault_measurement by_capacitance_sound_core(std::string label, const measured& broken_nf, const measured& sound_nf, const measured& length_m) {
-  auto m = detail::measurement_of<capacitance_break_distance_sound_core>(std::move(label), "capacitance_sound_core", std::array<measured, 3>{broken_nf, sound_nf, length_m}, 0);
+  auto m = detail::measurement_of<capacitance_break_distance_sound_core>(std::move(label), "capacitance_sound_core",
+                                                                         std::array<measured, 3>{broken_nf, sound_nf, length_m}, 0);
   m.length_m = length_m.value;
   return m;
 }
 /// Leads and contacts, and what the fault may have of its own, are taken off the reading.
-inline fault_measurement by_resistance(std::string label, const measured& loop_reading_ohm, const measured& loop_mohm_per_m, const measured& lead_ohm = 0.0, const measured& fault_ohm = 0.0) {
-  return detail::measurement_of<resistance_short_distance>(std::move(label), "resistance", std::array<measured, 3>{loop_reading_ohm, loop_mohm_per_m, lead_ohm + fault_ohm}, 0);
+inline fault_measurement by_resistance(std::string label, const measured& loop_reading_ohm, const measured& loop_mohm_per_m, const measured& lead_ohm = 0.0,
+                                       const measured& fault_ohm = 0.0) {
+  return detail::measurement_of<resistance_short_distance>(std::move(label), "resistance",
+                                                           std::array<measured, 3>{loop_reading_ohm, loop_mohm_per_m, lead_ohm + fault_ohm}, 0);
 }
 inline fault_measurement by_resistance_both_ends(std::string label, const measured& near_reading_ohm, const measured& far_reading_ohm, const measured& length_m,
                                                  const measured& loop_mohm_per_m) {
-  auto m = detail::measurement_of<resistance_short_distance_both_ends>(std::move(label), "resistance_both_ends",
-                                                                       std::array<measured, 4>{near_reading_ohm, far_reading_ohm, length_m, loop_mohm_per_m}, 0);
+  auto m = detail::measurement_of<resistance_short_distance_both_ends>(
+      std::move(label), "resistance_both_ends", std::array<measured, 4>{near_reading_ohm, far_reading_ohm, length_m, loop_mohm_per_m}, 0);
   m.length_m = length_m.value;
   return m;
 }
@@ -152,7 +159,8 @@ inline fault_measurement from_far_end(fault_measurement m, const measured& lengt
 /// rest, measured apart, and the centre of the rest (the far end for two equal cores, the middle for an element).
 inline fault_measurement without_leakage(fault_measurement m, const measured& fault_mohm, const measured& rest_mohm, const measured& centre_m) {
   for (const auto* r : {&fault_mohm, &rest_mohm})
-    if (!(r->value > 0.0) || !is_finite(r->value)) throw range_error("locate_fault: \"" + m.label + "\": the insulation resistances of the fault and of the rest must be above 0 MΩ");
+    if (!(r->value > 0.0) || !is_finite(r->value))
+      throw range_error("locate_fault: \"" + m.label + "\": the insulation resistances of the fault and of the rest must be above 0 MΩ");
   const double k = fault_mohm.value / rest_mohm.value;
   const auto freed = [=](const measured& read, double where) {
     const measured x[] = {read, fault_mohm, rest_mohm, centre_m};
@@ -227,7 +235,8 @@ inline joint_estimate joint_place(std::span<const fault_measurement> all) {
   for (int round = 0; round < 6; ++round) {
     for (std::size_t i = 0; i < n; ++i) {
       if (!(here[i].standard_uncertainty() > 0.0))
-        throw range_error("locate_fault: \"" + all[i].label + "\" has no doubt at all: give its readings, the length or the velocity factor an uncertainty, or it would outweigh everything");
+        throw range_error("locate_fault: \"" + all[i].label +
+                          "\" has no doubt at all: give its readings, the length or the velocity factor an uncertainty, or it would outweigh everything");
       for (std::size_t j = 0; j <= i; ++j) {
         double v = covariance(here[i], here[j]);
         for (std::size_t k = 0; k < j; ++k) v -= lower[i * n + k] * lower[j * n + k];
@@ -235,7 +244,8 @@ inline joint_estimate joint_place(std::span<const fault_measurement> all) {
           lower[i * n + j] = v / lower[j * n + j];
         } else if (const double own = covariance(here[i], here[i]); !(v > 1e-9 * own)) {
           throw range_error("locate_fault: \"" + all[i].label +
-                            "\" shares every doubt with the measurements before it: it is no further measurement. Give it a reading of its own with an uncertainty, or leave it out");
+                            "\" shares every doubt with the measurements before it: it is no further measurement. Give it a reading of its own with an "
+                            "uncertainty, or leave it out");
         } else {
           lower[i * n + i] = std::sqrt(v);
         }
@@ -382,7 +392,8 @@ inline parallel_insulation_result parallel_insulation(std::span<const insulation
   if (parts.empty() || parts.size() > 1000) throw range_error(std::string(who) + "1 to 1000 parts");
   for (const auto& p : parts)
     if (!(p.resistance_mohm > 0.0 && p.resistance_mohm <= 1e9))
-      throw range_error(std::string(who) + "\"" + p.name + "\" = " + number_text(p.resistance_mohm) + " MΩ: above 0 to 1e9 MΩ; a reading of 0 is a short, look for it first");
+      throw range_error(std::string(who) + "\"" + p.name + "\" = " + number_text(p.resistance_mohm) +
+                        " MΩ: above 0 to 1e9 MΩ; a reading of 0 is a short, look for it first");
   if (!is_nan(limit_mohm) && !(limit_mohm > 0.0 && limit_mohm <= 1e9)) throw range_error(std::string(who) + "limit_mohm: above 0 to 1e9 MΩ");
   parallel_insulation_result r;
   std::vector<double> leak;

@@ -25,8 +25,9 @@ struct switch_kind_info {
   std::string_view key;
   std::array<std::string_view, 2> positions;
 };
-inline constexpr switch_kind_info switch_kinds[] = {
-    {"one_way", {"off", "on"}}, {"pull_cord", {"1", "2"}}, {"double_pole", {"off", "on"}}, {"double_pole_pull_cord", {"1", "2"}}, {"two_way", {"1", "2"}}, {"intermediate", {"1", "2"}}};
+inline constexpr switch_kind_info switch_kinds[] = {{"one_way", {"off", "on"}},     {"pull_cord", {"1", "2"}},
+                                                    {"double_pole", {"off", "on"}}, {"double_pole_pull_cord", {"1", "2"}},
+                                                    {"two_way", {"1", "2"}},        {"intermediate", {"1", "2"}}};
 struct point_switch {
   std::string name;
   switch_kind kind = switch_kind::one_way;
@@ -117,7 +118,8 @@ inline unsigned continuity_between(int a, int b, const point_reading& r) {
   if (a == b) return a == node_other_neutral || a == node_other_line ? both : bit(seen_state::continuous);  // of one other circuit or of two
   const bool own_neutral = a == node_neutral || b == node_neutral;
   const auto of_supply = [](int n) { return cold(n) || n == node_other_line; };
-  if (of_supply(a) && of_supply(b)) return own_neutral && r.neutral_disconnected && !r.loads_connected ? bit(seen_state::open) : both;  // they meet at the origin, or in a load
+  if (of_supply(a) && of_supply(b))
+    return own_neutral && r.neutral_disconnected && !r.loads_connected ? bit(seen_state::open) : both;  // they meet at the origin, or in a load
   return r.loads_connected ? both : bit(seen_state::open);
 }
 
@@ -238,7 +240,8 @@ class feed_logic {
     for (std::size_t polarity = 0; polarity < (std::size_t{1} << unmarked.size()); ++polarity) {
       topology base;
       offer(base, "permanent_line", "permanent line", false, [](std::size_t) { return node_line; });
-      offer(base, "other_line", "line of another circuit, or a conductor that is live through a load of one", false, [](std::size_t) { return node_other_line; });
+      offer(base, "other_line", "line of another circuit, or a conductor that is live through a load of one", false,
+            [](std::size_t) { return node_other_line; });
       offer(base, "neutral", "neutral of this circuit", false, [](std::size_t) { return node_neutral; });
       offer(base, "other_neutral", "neutral of another circuit (borrowed neutral)", false, [](std::size_t) { return node_other_neutral; });
       offer(base, "earth", "earth", false, [](std::size_t) { return node_earth; });
@@ -265,8 +268,11 @@ class feed_logic {
         topology t = base;
         for (const auto i : two_way)
           for (std::size_t throw_ = 0; throw_ < 2; ++throw_)
-            offer(t, "throw:" + p_.switches[i].name + ":" + std::to_string(throw_ + 1), "conductor on one throw of " + p_.switches[i].name + " alone, on the line at \"" + std::to_string(throw_ + 1) + "\"",
-                  p_.switches[i].neon, [&](std::size_t state) { return (state >> i & 1u) == throw_ ? int{node_line} : node_floating + 20 + 2 * static_cast<int>(i) + static_cast<int>(throw_); });
+            offer(t, "throw:" + p_.switches[i].name + ":" + std::to_string(throw_ + 1),
+                  "conductor on one throw of " + p_.switches[i].name + " alone, on the line at \"" + std::to_string(throw_ + 1) + "\"", p_.switches[i].neon,
+                  [&](std::size_t state) {
+                    return (state >> i & 1u) == throw_ ? int{node_line} : node_floating + 20 + 2 * static_cast<int>(i) + static_cast<int>(throw_);
+                  });
         topologies_.push_back(t);
       }
       if (two_way.size() < 2) continue;
@@ -301,8 +307,9 @@ class feed_logic {
             for (const auto& name : passed) beyond += (beyond.empty() ? "" : "+") + name;
             for (std::size_t strap = 0; strap < 2; ++strap)
               offer(t, "strapper:" + p_.switches[first].name + ":" + beyond + ":" + std::to_string(strap + 1),
-                    "strapper " + std::to_string(strap + 1) + (beyond.empty() ? " of " : " beyond " + beyond + " of ") + "the two-way switches, fed at " + p_.switches[first].name, neon,
-                    [&](std::size_t state) {
+                    "strapper " + std::to_string(strap + 1) + (beyond.empty() ? " of " : " beyond " + beyond + " of ") + "the two-way switches, fed at " +
+                        p_.switches[first].name,
+                    neon, [&](std::size_t state) {
                       std::size_t fed = state >> first & 1u;
                       for (std::size_t k = 0; k < segment; ++k) fed ^= state >> between[k] & 1u;
                       return fed == strap ? int{node_line} : loose;
@@ -322,11 +329,13 @@ class feed_logic {
         topology t = base;
         const auto away = [&](std::size_t state, std::size_t which) { return (state >> two_way[which] & 1u) ^ (which ? q : p); };  // 1: at the switched line
         const std::size_t parity = 1u ^ p ^ q;
-        offer(t, "three_wire_line:" + std::to_string(parity), "switched line of the two-way switches in three-wire control, on with " + at_two(all, static_cast<int>(parity)), neon,
+        offer(t, "three_wire_line:" + std::to_string(parity),
+              "switched line of the two-way switches in three-wire control, on with " + at_two(all, static_cast<int>(parity)), neon,
               [&](std::size_t state) { return away(state, 0) != away(state, 1) ? int{node_line} : loose; });
         offer(t, "three_wire_common:" + std::to_string(p) + std::to_string(q),
-              "strapper between the commons in three-wire control, on the line with " + all[0]->name + " at \"" + std::to_string(p + 1) + "\" or " + all[1]->name + " at \"" + std::to_string(q + 1) + "\"", neon,
-              [&](std::size_t state) { return away(state, 0) && away(state, 1) ? loose : int{node_line}; });
+              "strapper between the commons in three-wire control, on the line with " + all[0]->name + " at \"" + std::to_string(p + 1) + "\" or " +
+                  all[1]->name + " at \"" + std::to_string(q + 1) + "\"",
+              neon, [&](std::size_t state) { return away(state, 0) && away(state, 1) ? loose : int{node_line}; });
         topologies_.push_back(t);
       }
   }
@@ -350,7 +359,9 @@ class feed_logic {
     }
     return may;
   }
-  bool explains(std::size_t i, const topology::offered* from, const topology::offered* to) const { return shows(p_.readings[i], states_of_[i], from, to) & bit(p_.readings[i].seen); }
+  bool explains(std::size_t i, const topology::offered* from, const topology::offered* to) const {
+    return shows(p_.readings[i], states_of_[i], from, to) & bit(p_.readings[i].seen);
+  }
 
   // ---- all of them ----
   /// All wirings that explain the readings in use, in one order, up to a number; whether these are all.
@@ -466,7 +477,9 @@ class feed_logic {
       positions.resize(p_.switches.size(), -1);
       const bool ends = (r.from == x.from && r.to == x.to) || (r.from == x.to && r.to == x.from);
       if (!ends || positions != x.positions || r.continuity() != x.continuity()) continue;
-      if (r.continuity() ? r.neutral_disconnected == x.neutral_disconnected && !r.loads_connected : r.supply == x.supply && r.high_impedance == x.high_impedance) return true;
+      if (r.continuity() ? r.neutral_disconnected == x.neutral_disconnected && !r.loads_connected
+                         : r.supply == x.supply && r.high_impedance == x.high_impedance)
+        return true;
     }
     return false;
   }
