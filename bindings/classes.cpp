@@ -85,7 +85,10 @@ document::value from_python(py::handle h, int depth) {
   if (py::isinstance<instrument>(h)) return to_document(h.cast<const instrument&>());
   if (py::isinstance<measured>(h)) {
     const auto& m = h.cast<const measured&>();
-    return document::object{{"value", m.value}, {"instrument", "stated"}, {"accuracy", document::object{{"standard_uncertainty", m.standard_uncertainty()}}}};
+    document::object sources;  // what two numbers share stays shared
+    for (const auto& p : m.parts) sources.set(p.source, p.u);
+    return document::object{
+        {"value", m.value}, {"instrument", "stated"}, {"accuracy", document::object{{"standard_uncertainty", m.standard_uncertainty()}}}, {"sources", sources}};
   }
   if (py::hasattr(h, "tolist")) return from_python(h.attr("tolist")(), depth + 1);  // NumPy scalars and arrays
   throw py::type_error("a document holds None, bool, int, float, str, list and dict, not " + std::string(Py_TYPE(h.ptr())->tp_name));

@@ -99,6 +99,14 @@ def _special() -> dict[str, list[Point]]:
         + each("let_through_a2s", [40.0, 4000.0], area_mm2=2.5, initial_c=0.0),
         "electrical.warm_loop_impedance": each("cold_loop_impedance_ohm", [0.35, up(0.35), 0.35 + 1e-9], external_ohm=0.35)
         + each("temperature_factor", [1.0, up(1.0)]),
+        "electrical.varley_loop_distance": each("earth_reading_ohm", [up(0.9, -1), *(0.9 - d for d in NEAR), 0.0], loop_reading_ohm=1.0, lead_ohm=0.05, length_m=100.0)
+        + each("lead_ohm", [0.0, 0.499, 0.4999999], earth_reading_ohm=0.0, loop_reading_ohm=1.0, length_m=100.0),
+        "electrical.varley_loop_resistance": each("added_ohm", [20.0, up(20.0, -1), *(20.0 - d for d in NEAR)], sound_arm_ohm=10.0, faulty_arm_ohm=10.0, loop_ohm=20.0),
+        "electrical.resistance_short_distance": each("lead_ohm", [1.0, up(1.0, -1), *(1.0 - d for d in NEAR)], loop_reading_ohm=1.0),
+        "electrical.resistance_short_distance_both_ends": each("near_reading_ohm", around(0.5, *NEAR), far_reading_ohm=0.5)
+        + each("far_reading_ohm", around(1.0, *NEAR), near_reading_ohm=0.5, length_m=20.0, loop_mohm_per_m=25.0),
+        "electrical.unknown_branch_insulation": each("rest_mohm", [up(1.0), *(1.0 + d for d in NEAR)], total_mohm=1.0),
+        "electrical.insulation_at_temperature": each("wanted_c", around(20.0, *NEAR), temperature_c=20.0),
         "sensing.ntc_resistance": each("temperature_c", around(25.0, *NEAR) + around(0.0, *NEAR), **ntc),
         "sensing.ntc_temperature": each("resistance_ohm", around(10000.0, 1e-9, 1e-6, 1e-3) + around(33620.6, 1e-3), **ntc)
         + each("resistance_ohm", around(10000.0, 1e-6), **{**ntc, "reference_c": 0.0}),
@@ -303,6 +311,12 @@ SCALE: dict[str, tuple[float | Callable[[Point], float], str]] = {
     "electrical.extraneous_part_resistance": (lambda p: p["body_impedance_ohm"], "the body's impedance is taken off, and may be as large"),
     "sensing.beta_from_two_points": (1.0, "1 K of a constant of some thousand: it passes through 0 where the two resistances are equal"),
     "electrical.operating_temperature_factor": (1.0, "1: the factor is 1 less a part, and passes through 0 where the current is far above the capacity"),
+    "electrical.varley_loop_distance": (lambda p: p["length_m"], "the length: the place is a difference of two readings, and passes through 0 at the near end"),
+    "electrical.varley_loop_resistance": (lambda p: p["loop_ohm"], "the loop: the result is a part of it less another, and passes through 0 at the near end"),
+    "electrical.resistance_short_distance_both_ends": (
+        lambda p: p["length_m"] + 1000 * max(p["near_reading_ohm"], p["far_reading_ohm"]) / p["loop_mohm_per_m"],
+        "the length and what the readings are worth in length: the place is a difference, and passes through 0 at the near end",
+    ),
     "electrical.resistance_at_temperature": (
         lambda p: p["resistance_20_mohm_per_m"],
         "the resistance at 20 °C: far below it, 1 + alpha (t - 20) passes through 0",

@@ -411,6 +411,101 @@ def lighting_demand(connected_a):
 @electrical
 def circuits_demand(largest_a, others_a):
     return mp.mpf(largest_a) + D("0.4") * mp.mpf(others_a)
+@electrical
+def murray_loop_distance(sound_arm_ohm, faulty_arm_ohm, length_m):
+    # balance: Ra Rx = Rb (2 R - Rx), so Rx / (2 R) = Rb / (Ra + Rb); uniform loop of twice the length
+    share = 1 / (1 + mp.mpf(sound_arm_ohm) / faulty_arm_ohm) if faulty_arm_ohm else mp.mpf(0)
+    return share * 2 * length_m
+
+
+@electrical
+def murray_loop_distance_unequal(sound_arm_ohm, faulty_arm_ohm, length_m, faulty_mohm_per_m, return_mohm_per_m):
+    # the same share of the loop's resistance, which is L (rf + rr), walked along the faulty core
+    share = mp.mpf(faulty_arm_ohm) / (mp.mpf(sound_arm_ohm) + faulty_arm_ohm)
+    return share * (length_m * (mp.mpf(faulty_mohm_per_m) + return_mohm_per_m)) / faulty_mohm_per_m
+
+
+@electrical
+def varley_loop_distance(earth_reading_ohm, loop_reading_ohm, length_m, lead_ohm=0):
+    # equal arms: Rf = 2 Rc + 2 Rl; Ri + Rx = 2 Rc - Rx (a lead on either side); x = L Rx / Rc
+    core = (mp.mpf(loop_reading_ohm) - 2 * mp.mpf(lead_ohm)) / 2
+    to_fault = core - mp.mpf(earth_reading_ohm) / 2
+    return length_m * to_fault / core
+
+
+@electrical
+def varley_loop_resistance(sound_arm_ohm, faulty_arm_ohm, added_ohm, loop_ohm):
+    # P (R + Rx) = Q (Rloop - Rx)
+    p, q = mp.mpf(sound_arm_ohm), mp.mpf(faulty_arm_ohm)
+    return (q * loop_ohm - p * added_ohm) / (p + q)
+
+
+@electrical
+def capacitance_break_distance(near_nf, far_nf, length_m):
+    # C in proportion to length: C1/C2 = x/(L - x)
+    return length_m / (1 + mp.mpf(far_nf) / near_nf) if near_nf else mp.mpf(0)
+
+
+@electrical
+def capacitance_break_distance_sound_core(broken_nf, sound_nf, length_m):
+    return mp.mpf(broken_nf) / (mp.mpf(sound_nf) / length_m)
+
+
+@electrical
+def resistance_short_distance(loop_reading_ohm, loop_mohm_per_m, lead_ohm=0):
+    return 1000 * (mp.mpf(loop_reading_ohm) - lead_ohm) / loop_mohm_per_m
+
+
+@electrical
+def resistance_short_distance_both_ends(near_reading_ohm, far_reading_ohm, length_m, loop_mohm_per_m):
+    # R1 = r x + F, R2 = r (L - x) + F: the difference is r (2 x - L)
+    per_metre = mp.mpf(loop_mohm_per_m) / 1000
+    return (mp.mpf(near_reading_ohm) - far_reading_ohm + per_metre * length_m) / (2 * per_metre)
+
+
+LIGHT_M_PER_NS = D("0.299792458")  # exact, SI
+
+
+@electrical
+def reflection_distance(velocity_factor, round_trip_ns):
+    return mp.mpf(velocity_factor) * LIGHT_M_PER_NS * round_trip_ns / 2
+
+
+@electrical
+def velocity_factor_from_length(length_m, round_trip_ns):
+    return 2 * mp.mpf(length_m) / round_trip_ns / LIGHT_M_PER_NS
+
+
+@electrical
+def velocity_factor_from_permittivity(permittivity):
+    return mp.mpf(permittivity) ** mp.mpf("-0.5")
+
+
+@electrical
+def insulation_of_two(first_mohm, second_mohm):
+    return 1 / (1 / mp.mpf(first_mohm) + 1 / mp.mpf(second_mohm))
+
+
+@electrical
+def unknown_branch_insulation(total_mohm, rest_mohm):
+    return 1 / (1 / mp.mpf(total_mohm) - 1 / mp.mpf(rest_mohm))
+
+
+@electrical
+def insulation_of_length(resistance_mohm, length_m, wanted_length_m):
+    # leakage per metre is the same
+    return 1 / (1 / (mp.mpf(resistance_mohm) * length_m) * wanted_length_m) if resistance_mohm else mp.mpf(0)
+
+
+@electrical
+def insulation_at_temperature(resistance_mohm, temperature_c, wanted_c, halving_k=10):
+    # rule of thumb of the trade: half for each 10 K
+    return resistance_mohm / mp.mpf(2) ** ((mp.mpf(wanted_c) - temperature_c) / halving_k)
+
+
+@electrical
+def polarisation_index(after_10_min_mohm, after_1_min_mohm):
+    return mp.mpf(after_10_min_mohm) / after_1_min_mohm
 
 
 # ------------------------------------------------------------------- sensing
@@ -823,6 +918,22 @@ POINTS = {
     "electrical.heating_demand": dict(connected_a=30),
     "electrical.lighting_demand": dict(connected_a=6),
     "electrical.circuits_demand": dict(largest_a=32, others_a=52),
+    "electrical.murray_loop_distance": dict(sound_arm_ohm=2, faulty_arm_ohm=1, length_m=300),
+    "electrical.murray_loop_distance_unequal": dict(sound_arm_ohm=800, faulty_arm_ohm=200, length_m=20, faulty_mohm_per_m="12.1", return_mohm_per_m="7.41"),
+    "electrical.varley_loop_distance": dict(earth_reading_ohm="0.4", loop_reading_ohm=1, length_m=200, lead_ohm="0.02"),
+    "electrical.varley_loop_resistance": dict(sound_arm_ohm=10, faulty_arm_ohm=20, added_ohm=14, loop_ohm=48),
+    "electrical.capacitance_break_distance": dict(near_nf=1, far_nf=3, length_m=40),
+    "electrical.capacitance_break_distance_sound_core": dict(broken_nf=1, sound_nf=4, length_m=40),
+    "electrical.resistance_short_distance": dict(loop_reading_ohm="0.5", loop_mohm_per_m="24.2", lead_ohm="0.1"),
+    "electrical.resistance_short_distance_both_ends": dict(near_reading_ohm="0.5", far_reading_ohm="0.6", length_m=20, loop_mohm_per_m="24.2"),
+    "electrical.reflection_distance": dict(velocity_factor="0.7", round_trip_ns=80),
+    "electrical.velocity_factor_from_length": dict(length_m=20, round_trip_ns=202),
+    "electrical.velocity_factor_from_permittivity": dict(permittivity="2.3"),
+    "electrical.insulation_of_two": dict(first_mohm=2, second_mohm=6),
+    "electrical.unknown_branch_insulation": dict(total_mohm="0.9", rest_mohm=20),
+    "electrical.insulation_of_length": dict(resistance_mohm=2, length_m=40, wanted_length_m=100),
+    "electrical.insulation_at_temperature": dict(resistance_mohm=40, temperature_c=30, wanted_c=20),
+    "electrical.polarisation_index": dict(after_10_min_mohm=850, after_1_min_mohm=400),
     "sensing.ntc_resistance": dict(temperature_c=5, reference_ohm=10000, reference_c=25, beta_k=3950),
     "sensing.ntc_temperature": dict(resistance_ohm="12535.3", reference_ohm=10000, reference_c=25, beta_k=3950),
     "sensing.beta_from_two_points": dict(temperature_1_c=25, resistance_1_ohm=10000, temperature_2_c=85, resistance_2_ohm=1072),

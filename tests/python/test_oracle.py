@@ -28,6 +28,7 @@ _EXPONENT = "the exponent is a sum of terms up to 50 in size, each rounded: exp 
 # The bound, and why the default does not hold.
 BOUNDS = {
     "electrical.adiabatic_final_temperature": (3e-13, "exp of an exponent E, less beta; a result of 1e300 °C is not refused, so E goes up to 700, and rounding it is E 2^-53 and more of the result"),
+    "electrical.insulation_at_temperature": (3e-14, "exp of an exponent up to 173 at the ends (250 K, halved for each 1 K), rounded"),
     "sensing.ntc_resistance": (3e-14, "exp of an exponent up to 60 at the ends of the temperatures"),
     "sensing.ntc_temperature": (1e-13, _OFFSET),
     "sensing.steinhart_hart_temperature": (2e-13, _OFFSET),

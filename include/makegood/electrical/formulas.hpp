@@ -2,9 +2,10 @@
 // Every formula of this subject, without the checks and their machinery: the cheapest way in.
 // Subject: electrical.
 #pragma once
-#include "conductors.hpp"
-#include "protection.hpp"
 #include "capacity.hpp"
+#include "conductors.hpp"
 #include "demand.hpp"
 #include "devices.hpp"
+#include "fault_location.hpp"
+#include "protection.hpp"
 #include "sizing.hpp"

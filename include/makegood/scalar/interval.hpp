@@ -392,7 +392,9 @@ struct dual_interval {
   friend dual_interval guess(const dual_interval& x) { return guess(x.value); }
   friend dual_interval tanh(const dual_interval& x) {
     const interval r = tanh(x.value);
-    return chain(r, interval(1.0) - square(r), x);
+    interval slope = interval(1.0) - square(r);
+    if (slope.low < 0.0) slope.low = 0.0;  // it rises everywhere: far out rounding must not hide that
+    return chain(r, slope, x);
   }
   friend dual_interval sin(const dual_interval& x) { return chain(sin(x.value), cos(x.value), x); }
   friend dual_interval cos(const dual_interval& x) { return chain(cos(x.value), -sin(x.value), x); }
