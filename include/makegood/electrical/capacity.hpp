@@ -175,8 +175,8 @@ inline constexpr auto short_overload_current = formula(
     in<short_overload_current_arguments>(
         arg{"capacity_a", "I_z", unit::ampere, positive_to(1e5), "continuous capacity where it lies"}.usually(10, 85),
         arg{"preload_a", "I_0", unit::ampere, between(0, 1e5), "steady current before"}.usually(0, 9),
-        arg{"time_s", "t", unit::second, positive_to(1e6), "duration of the overload"}.usually(60, 3600),
-        arg{"time_constant_s", "τ", unit::second, positive_to(1e6), "time constant of the cable where it lies: a maker's figure or a measurement"}.usually(120, 1200)),
+        arg{"time_s", "t", unit::second, positive_to(1e6), "duration of the overload"}.usually(60, 600),
+        arg{"time_constant_s", "τ", unit::second, positive_to(1e6), "time constant of the cable where it lies: a maker's figure or a measurement"}.usually(300, 1200)),
     source{"Heat balance of a body of one temperature", "I² = I_0² + (I_z² - I_0²)/(1 - exp(-t/τ))", "derived"},
     [](auto capacity, auto preload, auto time, auto constant_) {
       auto half = let("w", unit::one, tanh(time / constant_ / 2.0));  // q = 1 - exp(-t/τ), with every digit for short times
