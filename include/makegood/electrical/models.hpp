@@ -36,15 +36,13 @@ struct energy_row {
   char type;
   double most_a, breaking_a, energy_a2s;
 };
-// EN 60898-1 Annex ZA, energy limiting class 3. The two rows of 10 000 A up to 16 A were read in a quotation, the others are recalled.
-inline constexpr energy_row energy_class_3[] = {
-    {'b', 16, 3000, 15000}, {'c', 16, 3000, 18000}, {'b', 16, 4500, 25000}, {'b', 16, 6000, 35000}, {'c', 16, 6000, 42000}, {'b', 16, 10000, 70000},
-    {'c', 16, 10000, 84000}, {'b', 32, 4500, 32000}, {'c', 32, 4500, 39000}, {'b', 32, 6000, 45000}, {'c', 32, 10000, 110000}};
+// EN 60898-1 Annex ZA, energy limiting class 3: the rows that were read (in a quotation); the others are left to the maker.
+inline constexpr energy_row energy_class_3[] = {{'b', 16, 10000, 70000}, {'c', 16, 10000, 84000}};
 struct prearcing_row {
   double rating_a, min_a2s, max_a2s;
 };
 // IEC 60269-1 Table 7, pre-arcing I²t of gG fuse-links at 0.01 s; NaN: not read.
-inline constexpr prearcing_row prearcing[] = {{16, 300, 1000}, {20, 500, no_number}, {25, 1000, 3000}, {32, 1800, 5000}, {40, 3000, 9000},
+inline constexpr prearcing_row prearcing[] = {{16, 300, 1000}, {25, 1000, 3000}, {32, 1800, 5000}, {40, 3000, 9000},
                                               {50, no_number, 16000}, {63, 9000, 27000}, {80, no_number, 46000}, {100, no_number, 86000}};
 }  // namespace detail
 
@@ -76,8 +74,8 @@ inline device_figures protective_device(std::string_view kind, double rating_a, 
     for (auto& x : d.operating_in_time_a) x = d.operating_a;
     conventional(1.45, 1.13);
     for (const auto& r : detail::energy_class_3)
-      if (r.type == type && r.breaking_a == breaking_capacity_a && rating_a <= r.most_a && (r.most_a == 16.0 || rating_a > 16.0)) d.let_through_a2s = r.energy_a2s;
-    if (is_nan(d.let_through_a2s)) d.notes.emplace_back("let-through energy: needs maker's figure (classes exist for types B and C up to 40 A, and not every row of them was read)");
+      if (r.type == type && r.breaking_a == breaking_capacity_a && rating_a <= r.most_a) d.let_through_a2s = r.energy_a2s;
+    if (is_nan(d.let_through_a2s)) d.notes.emplace_back("let-through energy: needs maker's figure (classes exist for types B and C up to 40 A; of their limits only those of 10 000 A up to 16 A were read)");
     else d.notes.emplace_back("let-through energy: the limit of energy limiting class 3 at its full breaking capacity; at a smaller fault current the maker's figure is lower");
     if (type == 'd') d.notes.emplace_back("at 5 s the thermal part may operate below the upper end of the band: the maker's curve says where");
     return d;
