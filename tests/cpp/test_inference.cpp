@@ -188,7 +188,6 @@ TEST_CASE("inference: quasi-random sums by quadrature, also where the readings a
     };
     const double wanted = simpson([&](double l) { return inner(std::exp(l)); }, std::log(200.0), std::log(1e6), 4000) / std::log(1e4);
     CAPTURE(u);
-    share s;
     CHECK(e.log_likelihood(0) == doctest::Approx(std::log(wanted)).epsilon(1e-3));
     const auto& t = e.run();
     CHECK(t.rows[0].how == method::quasi_random);

@@ -81,8 +81,10 @@ inline constexpr auto friction_factor_colebrook = formula(
       constexpr double k = 2.0 / detail::ln_10;
       // One step of Newton's from x = 4, then one of fourth order in ω = inside/(c k), for which ω + ln ω is known (the iteration
       // of Fritsch, Shafer and Crowley for the ω function): within 1e-6, so that the one step below reaches the last place.
-      auto share = 2.51 / reynolds, wall = roughness / 3.7;
-      auto c = guess(share), rough = guess(wall);
+      auto share = 2.51 / reynolds;
+      auto wall = roughness / 3.7;
+      auto c = guess(share);
+      auto rough = guess(wall);
       auto before = rough + 4.0 * c;
       auto near = 4.0 - (4.0 + k * log(before)) * before / (before + k * c);
       auto inside = rough + c * near;
