@@ -9,18 +9,6 @@ namespace job = makegood::job;
 using document::array;
 using document::object;
 
-/// A list of numbers in a field of a document; every message names the model and the field.
-std::vector<double> numbers_of(std::string_view model, std::string_view name, const document::value& v) {
-  const auto* list_ = v.as<array>();
-  if (!list_) throw range_error(std::string(model) + ": \"" + std::string(name) + "\" must be a list of numbers");
-  std::vector<double> x;
-  for (std::size_t i = 0; i < list_->size(); ++i) {
-    const auto* one = (*list_)[i].as<double>();
-    if (!one) throw range_error(std::string(model) + ": " + std::string(name) + "[" + std::to_string(i) + "] must be a number");
-    x.push_back(*one);
-  }
-  return x;
-}
 job::table_of_numbers table_of(std::string_view model, std::string_view name, const document::value& v) {
   const auto* rows = v.as<array>();
   if (!rows) throw range_error(std::string(model) + ": \"" + std::string(name) + "\" must be a list of rows");

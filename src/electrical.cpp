@@ -9,17 +9,6 @@ namespace el = makegood::electrical;
 using document::array;
 using document::object;
 
-std::vector<double> numbers_of(std::string_view model, std::string_view name, const document::value& v) {
-  const auto* all = v.as<array>();
-  if (!all) throw range_error(std::string(model) + ": \"" + std::string(name) + "\" must be a list of numbers");
-  std::vector<double> x;
-  for (std::size_t i = 0; i < all->size(); ++i) {
-    const auto* one = (*all)[i].as<double>();
-    if (!one) throw range_error(std::string(model) + ": " + std::string(name) + "[" + std::to_string(i) + "] must be a number");
-    x.push_back(*one);
-  }
-  return x;
-}
 bool flag(std::string_view model, const object& o, std::string_view name) {
   const auto* v = o.find(name);
   if (!v || v->is_null()) return false;

@@ -17,6 +17,19 @@ void fault_location(std::vector<entry>& all);  // ... faults along a cable
 void switching(std::vector<entry>& all);       // ... which terminal is fed by what
 void diagnosis(std::vector<entry>& all);  // the rest of the subject decision: states, tests, scores
 
+/// A list of numbers in a field of a document; every message names the model and the field.
+inline std::vector<double> numbers_of(std::string_view model, std::string_view name, const document::value& v) {
+  const auto* list_ = v.as<document::array>();
+  if (!list_) throw range_error(std::string(model) + ": \"" + std::string(name) + "\" must be a list of numbers");
+  std::vector<double> x;
+  for (std::size_t i = 0; i < list_->size(); ++i) {
+    const auto* one = (*list_)[i].as<double>();
+    if (!one) throw range_error(std::string(model) + ": " + std::string(name) + "[" + std::to_string(i) + "] must be a number");
+    x.push_back(*one);
+  }
+  return x;
+}
+
 /// Reads the fields of a document for a model; every message names the model and the field.
 class fields {
  public:
