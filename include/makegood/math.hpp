@@ -55,6 +55,11 @@ MAKEGOOD_INLINE constexpr T divided_by(const T& x, double c) {
   }
   return x / c;
 }
+/// ln(a / b) of two positive numbers. With slopes (scalar/sparse.hpp) both come from one division.
+template <class A, class B>
+MAKEGOOD_INLINE auto log_quotient(const A& a, const B& b) {
+  return log(a / b);
+}
 template <class T>
 constexpr T square(const T& x) {
   return x * x;

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Prints the coefficients of include/makegood/scalar/vector_math.hpp and the error of each polynomial (needs mpmath).
+"""Prints the coefficients of include/makegood/scalar/vector_math.hpp and random.hpp, and the error of each polynomial (needs mpmath).
 
 Every polynomial interpolates its function at Chebyshev nodes of the stated interval (computed with 60 digits), which is
 within a small factor of the best polynomial of that degree; one degree is spent on that factor. The coefficients are then
@@ -77,6 +77,11 @@ if __name__ == "__main__":
 
     fit("complementary error function: (1 + 2 x) exp(x^2) erfc(x) in t = (x - 3.5) / (x + 3.5), x in [0.45, 28]", scaled,
         (mp.mpf("0.45") - scale) / (mp.mpf("0.45") + scale), (28 - scale) / (28 + scale), 22)
+    # draws: scalar/random.hpp
+    fit("draws: -2 (ln((1+s)/(1-s)) - 2 s) / s^3 in z = s^2", series(lambda z: -2 * logarithm(z), -mp.mpf(4) / 3), 0, edge**2 * 1.0001, 3)
+    right_angle = mp.pi / 2
+    fit("draws: sin(t pi/2) / t in z = t^2", series(lambda z: mp.sin(right_angle * mp.sqrt(z)) / mp.sqrt(z), right_angle), 0, mp.mpf(1) / 4 * 1.0001, 4)
+    fit("draws: cos(t pi/2) in z = t^2", lambda z: mp.cos(right_angle * mp.sqrt(z)), 0, mp.mpf(1) / 4 * 1.0001, 4)
     parts("ln 2", mp.log(2), [32])
     parts("1 / ln 2", 1 / mp.log(2), [])
     parts("pi / 2", mp.pi / 2, [33, 33, 33])

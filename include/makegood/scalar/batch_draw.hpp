@@ -141,7 +141,7 @@ struct batch_draw {
       case draw_kind::shape::rectangular: return each_two(c, key, [](const B& x) MAKEGOOD_LAMBDA_INLINE { return random::centred<K>(x); });
       case draw_kind::shape::arcsine: return each_two(c, key, [](const B& x) MAKEGOOD_LAMBDA_INLINE { return random::circle<K>(x).second; });
       case draw_kind::shape::exponential:
-        return each_two(c, key, [](const B& x) MAKEGOOD_LAMBDA_INLINE { return -random::log_uniform(random::uniform<K>(x)); });
+        return each_two(c, key, [](const B& x) MAKEGOOD_LAMBDA_INLINE { return K(0.5) * random::minus_two_log(random::uniform<K>(x)); });
       case draw_kind::shape::trapezoidal: return each_one(c, key, [&](const D& x) MAKEGOOD_LAMBDA_INLINE { return random::trapezoidal<K>(x, extra); });
       case draw_kind::shape::student: return each_one(c, key, [&](const D& x) MAKEGOOD_LAMBDA_INLINE { return random::student<K>(x, extra); });
     }

@@ -26,23 +26,26 @@ struct words {
 /// The product of the lower halves of two 64-bit numbers.
 MAKEGOOD_INLINE std::uint64_t product_of_halves(std::uint64_t x, std::uint64_t y) { return (x & 0xffffffffu) * (y & 0xffffffffu); }
 
-/// The keys of the ten rounds, for every place.
-template <class B>
+/// Rounds of the generator: from seven on it passes every test of the publication (its section 5.2 and table 2).
+constexpr unsigned rounds = 7;
+
+/// The keys of the rounds, for every place.
+template <class B, unsigned count = rounds>
 struct schedule {
-  B first[10], second[10];
-  explicit schedule(std::uint64_t seed) : schedule(static_cast<std::uint32_t>(seed), static_cast<std::uint32_t>(seed >> 32), std::make_integer_sequence<unsigned, 10>{}) {}
+  B first[count], second[count];
+  explicit schedule(std::uint64_t seed) : schedule(static_cast<std::uint32_t>(seed), static_cast<std::uint32_t>(seed >> 32), std::make_integer_sequence<unsigned, count>{}) {}
 
  private:
   template <unsigned... I>
   schedule(std::uint32_t a, std::uint32_t b, std::integer_sequence<unsigned, I...>)
       : first{B(std::uint64_t{a + I * 0x9E3779B9u})...}, second{B(std::uint64_t{b + I * 0xBB67AE85u})...} {}
 };
-/// Philox4x32-10 (Salmon, Moraes, Dror, Shaw: Parallel random numbers: as easy as 1, 2, 3; SC 2011).
-template <class B>
-MAKEGOOD_INLINE words<B> philox(words<B> x, const schedule<B>& key) {
+/// Philox4x32 (Salmon, Moraes, Dror, Shaw: Parallel random numbers: as easy as 1, 2, 3; SC 2011).
+template <class B, unsigned count>
+MAKEGOOD_INLINE words<B> philox(words<B> x, const schedule<B, count>& key) {
   const B first(std::uint64_t{0xD2511F53u}), second(std::uint64_t{0xCD9E8D57u});
 #pragma GCC unroll 10
-  for (int i = 0; i < 10; ++i) {
+  for (unsigned i = 0; i < count; ++i) {
     const B p = product_of_halves(x.a, first), q = product_of_halves(x.c, second);
     x = {(q >> 32) ^ (x.b ^ key.first[i]), q, (p >> 32) ^ (x.d ^ key.second[i]), p};
   }
@@ -76,35 +79,40 @@ MAKEGOOD_INLINE two<V> uniforms(const bits_of_a_draw<bits_t<V>>& x) {
   return {uniform<V>(x.first), uniform<V>(x.second)};
 }
 
-/// Cosine and sine to 10^-12 (the series of vector_math without their last terms) of an angle anywhere on the circle: 52 bits say where between -π/4 and π/4, two of those below which quarter.
+/// Cosine and sine to 10^-10 of an angle anywhere on the circle: t from -1/2 to 1/2 times a right angle, and in the two lowest bits of
+/// `quarter` which quarter (make_vector_math.py: "draws").
 template <class V>
-MAKEGOOD_INLINE two<V> circle(const bits_t<V>& x) {
-  const V r = (from_bits((x >> 12) | bits_t<V>(std::uint64_t{0x3ff0000000000000u})) - V(1.5 - 0x1p-53)) * V(1.57079632679489661923);
-  const V z = r * r;
+MAKEGOOD_INLINE two<V> circle_at(const V& t, const bits_t<V>& quarter) {
   using vector_math::polynomial;
-  const V sine = r + z * r * (V(-0.16666666666666666) + z * polynomial(z, 0.008333333333333331, -0.0001984126984126506, 2.7557319219335453e-06, -2.5052106231157904e-08, 1.6058531414589008e-10));
-  const V cosine = V(1.0) - z * (V(0.5) - z * polynomial(z, 0.041666666666666664, -0.0013888888888888887, 2.4801587301584645e-05, -2.755731922140076e-07, 2.0876755790363397e-09));
-  const V large = from_bits(to_bits(cosine) ^ ((x << 62) & bits_t<V>(vector_math::sign_bit)));
-  const auto swap = from_bits((x << 63) | bits_t<V>(std::uint64_t{0x3ff0000000000000u})) < V(0.0);
+  const V z = t * t;
+  const V sine = t * polynomial(z, 1.5707963267880964, -0.6459640961462528, 0.07969258271261404, -0.00468126615955898, 0.00015820608150239268);
+  const V cosine = polynomial(z, 0.9999999999524657, -1.2337005406293715, 0.25366920356416844, -0.020860068821393466, 0.0009036265150131533);
+  const V large = from_bits(to_bits(cosine) ^ ((quarter << 62) & bits_t<V>(vector_math::sign_bit)));
+  const auto swap = from_bits((quarter << 63) | bits_t<V>(std::uint64_t{0x3ff0000000000000u})) < V(0.0);
   return {pick(swap, sine, large), pick(swap, large, sine)};
 }
-/// ln u of a uniform number to 10^-12 of 1 (that of vector_math with a shorter series and without its second parts).
+/// The same by 52 bits for the angle; the quarter stands in two below them.
 template <class V>
-MAKEGOOD_INLINE V log_uniform(const V& u) {
+MAKEGOOD_INLINE two<V> circle(const bits_t<V>& x) {
+  return circle_at<V>(from_bits((x >> 12) | bits_t<V>(std::uint64_t{0x3ff0000000000000u})) - V(1.5 - 0x1p-53), x);
+}
+/// -2 ln u of a uniform number to 10^-10 of itself (vector_math's logarithm by a shorter series; make_vector_math.py: "draws").
+template <class V>
+MAKEGOOD_INLINE V minus_two_log(const V& u) {
   const vector_math::split<V> a = vector_math::split_of_ordinary(u);
-  const V f = a.m - V(1.0);
-  const V s = f / (V(2.0) + f);
+  const V s = (a.m - V(1.0)) / (a.m + V(1.0));
   const V z = s * s;
-  return a.k * V(0.69314718055994530942) + (s + s + s * (z * vector_math::polynomial(z, 0.666666666666667, 0.39999999999899444, 0.2857142862600327, 0.22222211130259878, 0.18182889455674947, 0.15331710618210773)));
+  return a.k * V(-1.38629436111989061883) +
+         s * (V(-4.0) + z * vector_math::polynomial(z, -1.333333331089033, -0.80000243753944, -0.571016331994231, -0.46661163876483785));
 }
 /// Two independent standard normal numbers of 64 bits (Box and Muller 1958): 40 for the radius, so that none lies beyond 7.5, and 24 for
-/// the angle. The cells of the plane are 10^7 times finer than what 10^8 draws can see.
+/// the angle, each in the middle of its cell. The cells of the plane are 10^7 times finer than what 10^8 draws can see.
 template <class V>
 MAKEGOOD_INLINE two<V> normals(const bits_t<V>& x) {
-  const bits_t<V> one(std::uint64_t{0x3ff0000000000000u});
-  const V u = from_bits(((x >> 12) & bits_t<V>(std::uint64_t{0x000ffffffffff000u})) | one) - V(1.0 - 0x1p-41);
-  const V radius = square_root(V(-2.0) * log_uniform(u));
-  const two<V> at = circle<V>(((x << 40) & bits_t<V>(std::uint64_t{0xfffffc0000000000u})) | (x & bits_t<V>(std::uint64_t{3})) | bits_t<V>(std::uint64_t{0x0000020000000000u}));  // the middle of its cell
+  const V u = from_bits(((x >> 12) & bits_t<V>(std::uint64_t{0x000ffffffffff000u})) | bits_t<V>(std::uint64_t{0x3ff0000000000000u})) - V(1.0 - 0x1p-41);
+  const V radius = square_root(minus_two_log(u));
+  const V t = from_bits(((x << 28) & bits_t<V>(std::uint64_t{0x000fffffc0000000u})) | bits_t<V>(std::uint64_t{0x3ff0000020000000u})) - V(1.5);
+  const two<V> at = circle_at<V>(t, x);
   return {radius * at.first, radius * at.second};
 }
 
@@ -121,7 +129,7 @@ MAKEGOOD_INLINE V trapezoidal(const bits_of_a_draw<bits_t<V>>& x, const V& top) 
 /// Student's t in one go (Bailey, Mathematics of Computation 62, 1994).
 template <class V>
 MAKEGOOD_INLINE V student(const bits_of_a_draw<bits_t<V>>& x, const V& dof) {
-  const V square = dof * vector_math::expm1(V(-2.0) / dof * log_uniform(uniform<V>(x.first)));
+  const V square = dof * vector_math::expm1(V(1.0) / dof * minus_two_log(uniform<V>(x.first)));
   return square_root(square) * circle<V>(x.second).first;
 }
 

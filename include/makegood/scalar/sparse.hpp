@@ -180,6 +180,13 @@ MAKEGOOD_INLINE constexpr auto select(const M& condition, const C& yes, const sp
 #undef MAKEGOOD_SPARSE_ONE
 #define MAKEGOOD_SPARSE_ONE template <unsigned A, int N, class V> MAKEGOOD_INLINE
 MAKEGOOD_SPARSE_ONE auto log(const sparse<A, N, V>& x) { return detail::chain(V(log(x.value)), V(1.0 / x.value), x); }
+/// One division for the slopes 1/a and -1/b, which no quotient of usual numbers over- or underflows.
+template <unsigned A, unsigned B, int N, class V>
+MAKEGOOD_INLINE auto log_quotient(const sparse<A, N, V>& a, const sparse<B, N, V>& b) {
+  const V both = 1.0 / (a.value * b.value), of_a = b.value * both, of_b = a.value * both;
+  return detail::joined(V(log(V(a.value / b.value))), a, b, [&](const V& s, const V& t) MAKEGOOD_LAMBDA_INLINE { return of_a * s - of_b * t; },
+                        [&](const V& s) MAKEGOOD_LAMBDA_INLINE { return of_a * s; }, [&](const V& t) MAKEGOOD_LAMBDA_INLINE { return -(of_b * t); });
+}
 MAKEGOOD_SPARSE_ONE auto log10(const sparse<A, N, V>& x) { return detail::chain(V(log10(x.value)), V(0.43429448190325182765 / x.value), x); }
 MAKEGOOD_SPARSE_ONE auto log1p(const sparse<A, N, V>& x) { return detail::chain(V(log1p(x.value)), V(1.0 / (1.0 + x.value)), x); }
 MAKEGOOD_SPARSE_ONE auto exp(const sparse<A, N, V>& x) {

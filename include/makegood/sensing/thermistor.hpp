@@ -41,7 +41,7 @@ inline constexpr auto ntc_temperature = formula(
     in<ntc_temperature_arguments>(detail::sensor_resistance, detail::ntc_reference_ohm, detail::ntc_reference_c, detail::ntc_beta), beta_equation,
     [](auto resistance, auto reference, auto t_reference, auto beta) {
       auto zero = let("T_0", unit::kelvin, kelvin(t_reference));
-      auto away = let("λ", unit::one, log(resistance / reference));
+      auto away = let("λ", unit::one, log_quotient(resistance, reference));
       return t_reference - square(zero) * away / (beta + zero * away);  // T_0 B/(B + T_0 λ), without the difference of two inverses
     },
     requires_that([](auto resistance, auto reference, auto t_reference, auto beta) { return beta + kelvin(t_reference) * log(resistance / reference) > 0.0; },
