@@ -80,6 +80,7 @@ std::span<const entry> catalogue() {
     subjects::circuit_tests(a);
     subjects::fault_location(a);
     subjects::switching(a);
+    subjects::live_faults(a);
     subjects::sensing(a);
     subjects::heating(a);
     subjects::air(a);

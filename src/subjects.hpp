@@ -15,6 +15,7 @@ void decision(std::vector<entry>& all);
 void circuit_tests(std::vector<entry>& all);   // the rest of the subject electrical: rings, spurs and records of tests
 void fault_location(std::vector<entry>& all);  // ... faults along a cable
 void switching(std::vector<entry>& all);       // ... which terminal is fed by what
+void live_faults(std::vector<entry>& all);     // ... joints under load, unwanted trips
 void diagnosis(std::vector<entry>& all);  // the rest of the subject decision: states, tests, scores
 
 /// A list of numbers in a field of a document; every message names the model and the field.

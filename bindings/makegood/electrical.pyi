@@ -6953,6 +6953,40 @@ class _SwitchedFeedLogic(Formula):
     ) -> Result:
         """Every listed wiring that explains what is live, dead and continuous at an accessory point in each position of its switches; what rules out the others, and the reading that would tell the rest apart best. It proves no conductor dead."""
 
+@final
+class _JointUnderLoad(Formula):
+    """Whether a loose joint explains the voltage lost under load: in the line, in the neutral, before the board, or another cable or more current; with probabilities, the joint's resistance and heat, and the next reading."""
+
+    def __call__(
+        self,
+        no_load_v: float | Measured | Reading | dict[str, Any] | None,
+        load_v: float | Measured | Reading | dict[str, Any] | None,
+        current_a: float | Measured | Reading | dict[str, Any] | None,
+        circuit_ohm: float | Measured | Reading | dict[str, Any] | None = None,
+        supply_ohm: float | Measured | Reading | dict[str, Any] | None = None,
+        board_no_load_v: float | Measured | Reading | dict[str, Any] | None = None,
+        board_load_v: float | Measured | Reading | dict[str, Any] | None = None,
+        line_drop_v: float | Measured | Reading | dict[str, Any] | None = None,
+        neutral_drop_v: float | Measured | Reading | dict[str, Any] | None = None,
+    ) -> Result:
+        """Whether a loose joint explains the voltage lost under load: in the line, in the neutral, before the board, or another cable or more current; with probabilities, the joint's resistance and heat, and the next reading."""
+
+@final
+class _UnwantedTrips(Formula):
+    """Why a residual current device trips unwanted: standing leakage, a fault of wiring, appliance or neutral, a borrowed neutral, dampness, the device itself, transients; with probabilities and the next reading."""
+
+    def __call__(
+        self,
+        residual_current_ma: float,
+        when: str | None = None,
+        leakage_ma: float | Measured | Reading | dict[str, Any] | None = None,
+        ramp_ma: float | Measured | Reading | dict[str, Any] | None = None,
+        ramp_connected_ma: float | Measured | Reading | dict[str, Any] | None = None,
+        insulation_line_mohm: float | Measured | Reading | dict[str, Any] | None = None,
+        insulation_neutral_mohm: float | Measured | Reading | dict[str, Any] | None = None,
+    ) -> Result:
+        """Why a residual current device trips unwanted: standing leakage, a fault of wiring, appliance or neutral, a borrowed neutral, dampness, the device itself, transients; with probabilities and the next reading."""
+
 voltage_drop: Final[_VoltageDrop]
 voltage_drop_impedance: Final[_VoltageDropImpedance]
 ring_voltage_drop: Final[_RingVoltageDrop]
@@ -7049,6 +7083,8 @@ test_record_consistency: Final[_TestRecordConsistency]
 parallel_insulation: Final[_ParallelInsulation]
 locate_fault: Final[_LocateFault]
 switched_feed_logic: Final[_SwitchedFeedLogic]
+joint_under_load: Final[_JointUnderLoad]
+unwanted_trips: Final[_UnwantedTrips]
 
 __all__ = [
     "voltage_drop",
@@ -7147,4 +7183,6 @@ __all__ = [
     "parallel_insulation",
     "locate_fault",
     "switched_feed_logic",
+    "joint_under_load",
+    "unwanted_trips",
 ]

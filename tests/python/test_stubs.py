@@ -181,6 +181,8 @@ def test_models_return_what_their_stubs_say(written):
         "electrical.parallel_insulation": ([1.5, 3.0, 3.0], ["a", "b", "c"], 1.0),
         "electrical.locate_fault": ({"velocity_factor": 0.66}, [{"method": "reflection", "round_trip_ns": {"value": 100.0, "limit": 1.0}}]),
         "electrical.switched_feed_logic": (["a"], [{"name": "S", "kind": "one_way"}], [{"voltage": "live", "from": "a"}]),
+        "electrical.joint_under_load": (236.0, 229.0, 9.5),
+        "electrical.unwanted_trips": (30.0, "at_once"),
         "decision.conformity_probability": (9.0, 0.5, None, 11.5),
         "decision.guard_band": (0.5, "iso14253"),
         "decision.conformity_statement": (9.0, 0.5, "ilac_g8", None, 11.5),
