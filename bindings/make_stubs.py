@@ -20,7 +20,7 @@ from typing import Any
 
 ROOT = pathlib.Path(__file__).resolve().parents[1]
 FOLDER = ROOT / "bindings" / "makegood"
-SUBJECTS = ("electrical", "sensing", "heating", "air", "decision")
+SUBJECTS = ("electrical", "sensing", "heating", "air", "setting_out", "decision")
 WIDTH = 120
 HEAD = "# SPDX-License-Identifier: MIT\n# Written by bindings/make_stubs.py from the built module: do not edit.\n"
 

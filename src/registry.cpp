@@ -84,6 +84,7 @@ std::span<const entry> catalogue() {
     subjects::sensing(a);
     subjects::heating(a);
     subjects::air(a);
+    subjects::setting_out(a);
     subjects::decision(a);
     subjects::diagnosis(a);
     for (auto& e : a) use_batches(e, table_in_use());

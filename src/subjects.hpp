@@ -12,6 +12,7 @@ void sensing(std::vector<entry>& all);
 void heating(std::vector<entry>& all);
 void air(std::vector<entry>& all);
 void decision(std::vector<entry>& all);
+void setting_out(std::vector<entry>& all);
 void circuit_tests(std::vector<entry>& all);   // the rest of the subject electrical: rings, spurs and records of tests
 void fault_location(std::vector<entry>& all);  // ... faults along a cable
 void switching(std::vector<entry>& all);       // ... which terminal is fed by what

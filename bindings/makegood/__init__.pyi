@@ -9,6 +9,7 @@ from . import distribution as distribution
 from . import electrical as electrical
 from . import heating as heating
 from . import sensing as sensing
+from . import setting_out as setting_out
 from ._core import (
     Accuracy as Accuracy,
     Assessment as Assessment,
@@ -109,5 +110,6 @@ __all__ = [
     "report",
     "rulebooks",
     "sensing",
+    "setting_out",
     "visit_schema",
 ]

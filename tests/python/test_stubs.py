@@ -183,6 +183,11 @@ def test_models_return_what_their_stubs_say(written):
         "electrical.switched_feed_logic": (["a"], [{"name": "S", "kind": "one_way"}], [{"voltage": "live", "from": "a"}]),
         "electrical.joint_under_load": (236.0, 229.0, 9.5),
         "electrical.unwanted_trips": (30.0, "at_once"),
+        "setting_out.place_brackets": (
+            {"width_mm": 900, "height_mm": 900, "tile_width_mm": 148, "tile_height_mm": 148, "joint_mm": 2},
+            [{"x_mm": 0, "y_mm": 0}, {"x_mm": 300, "y_mm": 0, "wish": "vertical_joint"}],
+            6.0,
+        ),
         "decision.conformity_probability": (9.0, 0.5, None, 11.5),
         "decision.guard_band": (0.5, "iso14253"),
         "decision.conformity_statement": (9.0, 0.5, "ilac_g8", None, 11.5),
