@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Models of the subject electrical: tests of rings and spurs, and records of tests held against themselves.
+#include <makegood/electrical/loads.hpp>
 #include <makegood/electrical/ring.hpp>
 #include <makegood/electrical/test_record.hpp>
 #include "subjects.hpp"
@@ -185,7 +186,8 @@ constexpr source record_relations_source{"Ohm's law and Kirchhoff's laws between
 constexpr std::string_view circuit_names[] = {"name", "kind", "line_mohm_per_m", "cpc_mohm_per_m", "conductor_temperature_c", "length_m",
     "line_plus_cpc_ohm", "cpc_ohm",
                                               "line_end_to_end_ohm", "neutral_end_to_end_ohm", "cpc_end_to_end_ohm", "insulation_line_cpc_mohm", "insulation_line_neutral_mohm",
-                                              "insulation_neutral_cpc_mohm", "polarity", "loop_ohm", "loop_method", "fault_current_a", "rcd", "rcd_trip_1x_ms", "rcd_trip_5x_ms"};
+                                              "insulation_neutral_cpc_mohm", "polarity", "loop_ohm", "loop_method", "fault_current_a", "rcd", "rcd_trip_1x_ms", "rcd_trip_5x_ms",
+                                              "rcd_trip_half_ms", "rcd_ramp_ma", "rcd_residual_ma"};
 constexpr std::string_view board_names[] = {"external_loop_ohm", "insulation_line_cpc_mohm", "short_circuit_current_a", "earth_fault_current_a",
     "nominal_voltage_v", "earthing"};
 constexpr std::string_view kinds[] = {"", "ring", "radial"}, methods[] = {"", "high_current", "no_trip"};
@@ -195,7 +197,8 @@ constexpr model_argument record_arguments[] = {
      "one object a circuit, every field may be left out: \"name\", \"kind\" (\"ring\", \"radial\"), \"line_mohm_per_m\", \"cpc_mohm_per_m\" (tabulated, 20 °C), "
      "\"conductor_temperature_c\", \"length_m\", \"line_plus_cpc_ohm\" (R1+R2), \"cpc_ohm\" (R2), \"line_end_to_end_ohm\", \"neutral_end_to_end_ohm\", \"cpc_end_to_end_ohm\", "
      "\"insulation_line_cpc_mohm\", \"insulation_line_neutral_mohm\", \"insulation_neutral_cpc_mohm\", \"polarity\" (\"right\", \"reversed\"), \"loop_ohm\" (Zs), "
-     "\"loop_method\" (\"high_current\", \"no_trip\"), \"fault_current_a\", \"rcd\" (\"none\", \"general\", \"delayed\"), \"rcd_trip_1x_ms\", \"rcd_trip_5x_ms\""},
+     "\"loop_method\" (\"high_current\", \"no_trip\"), \"fault_current_a\", \"rcd\" (\"none\", \"general\", \"delayed\"), \"rcd_trip_1x_ms\", \"rcd_trip_5x_ms\", "
+     "\"rcd_trip_half_ms\" (ordinarily {\"state\": \"no_trip\"}), \"rcd_ramp_ma\" (current at which it tripped while it rose), \"rcd_residual_ma\" (rated)"},
     {"board", "object",
      "\"external_loop_ohm\" (Ze), \"insulation_line_cpc_mohm\" (all circuits together), \"short_circuit_current_a\", \"earth_fault_current_a\", \"nominal_voltage_v\" (230), "
      "\"earthing\" (\"TN-C-S\", \"TN-S\", \"TT\")",
@@ -235,6 +238,9 @@ document::value run_record(const object& inputs, const rulebook&) {
     c.rcd = f.word<el::rcd_kind>("rcd", rcds);
     c.rcd_trip_1x_ms = f.reading("rcd_trip_1x_ms");
     c.rcd_trip_5x_ms = f.reading("rcd_trip_5x_ms");
+    c.rcd_trip_half_ms = f.reading("rcd_trip_half_ms");
+    c.rcd_ramp_ma = f.reading("rcd_ramp_ma");
+    c.rcd_residual_ma = f.number("rcd_residual_ma");
     circuits.push_back(std::move(c));
   }
   el::board_record board;
@@ -274,8 +280,135 @@ constexpr model test_record_consistency{{"test_record_consistency",
                                          "improbable patterns, and what is missing.",
                                          record_arguments, record_relations_source, run_record, nullptr}};
 
+// ---- loads along a circuit, a ring and its spurs ---------------------------------------------------------------------------------
+
+constexpr std::string_view point_names[] = {"name", "distance_m", "current_a", "spur_length_m"};
+constexpr std::string_view ring_point_names[] = {"name", "distance_m", "current_a", "spur_length_m", "outlets", "fuse_a", "spur_capacity_a"};
+template <std::size_t N>
+std::vector<el::point_load> loads_from(std::string_view who, const fields& in, const std::string_view (&known)[N]) {
+  std::vector<el::point_load> loads;
+  if (!in.has("loads")) return loads;
+  const auto& list_ = list_in(who, "loads", in.need("loads"));
+  for (std::size_t i = 0; i < list_.size(); ++i) {
+    const inner_fields f(who, "loads[" + std::to_string(i) + "]", list_[i]);
+    f.only(known);
+    el::point_load l;
+    l.name = f.text("name");
+    l.distance_m = f.number("distance_m");
+    l.current_a = f.number("current_a");
+    if (is_nan(l.distance_m) || is_nan(l.current_a)) throw range_error(std::string(who) + ": loads[" + std::to_string(i) + "]: distance_m and current_a are needed");
+    l.spur_length_m = f.number("spur_length_m", 0.0);
+    if constexpr (N > std::size(point_names)) {
+      l.outlets = f.number("outlets", 1.0);
+      l.fuse_a = f.number("fuse_a", 0.0);
+      l.spur_capacity_a = f.number("spur_capacity_a");
+    }
+    loads.push_back(std::move(l));
+  }
+  return loads;
+}
+double finite_or(const fields& in, std::string_view model, std::string_view name, double otherwise) {
+  const double x = optional_number(in, model, name);
+  return is_nan(x) ? otherwise : x;
+}
+object loads_to_document(const el::loads_result& r) {
+  array sections, drops;
+  for (const auto& s : r.sections) sections.push_back(object{{"from_m", s.from_m}, {"to_m", s.to_m}, {"from_a", s.from_a}, {"to_a", s.to_a}});
+  for (const auto& d : r.drops)
+    drops.push_back(object{{"name", d.name}, {"distance_m", d.distance_m}, {"drop_v", number_or_null(d.drop_v)}, {"with_spur_v", number_or_null(d.with_spur_v)}});
+  return object{{"total_a", r.total_a}, {"near_leg_a", r.near_leg_a}, {"far_leg_a", number_or_null(r.far_leg_a)}, {"highest_leg_a", r.highest_leg_a},
+                {"largest_drop_v", number_or_null(r.largest_drop_v)}, {"largest_at", r.largest_at}, {"lowest_point_m", number_or_null(r.lowest_point_m)},
+                {"drops", drops}, {"sections", sections}};
+}
+constexpr source superposition{"Ohm's law and Kirchhoff's laws, superposition of loads", "held to a nodal analysis", "derived"};
+constexpr model_argument point_loads_arguments[] = {
+    {"kind", "text", "\"radial\" or \"ring\""},
+    {"resistance_mohm_per_m", "number", "resistance of line and neutral together, of one metre of cable at working temperature, mΩ/m; or the tabulated drop, mV/(A·m)"},
+    {"loads", "objects",
+     "one object a load: \"distance_m\" from the board (of a ring along the near leg), \"current_a\"; \"name\" and \"spur_length_m\" (same cable) may be left out", true},
+    {"ring_length_m", "number", "length of a ring, all round, m", true},
+    {"spread_current_a", "number", "current of further loads, spread evenly along the ring, or along the radial up to its last load, A; 0", true}};
+document::value run_point_loads(const object& inputs, const rulebook&) {
+  constexpr std::string_view who = "point_loads";
+  const fields in(who, inputs);
+  in.only("kind", "resistance_mohm_per_m", "loads", "ring_length_m", "spread_current_a");
+  const auto& kind = in.text("kind");
+  if (kind != "radial" && kind != "ring") throw range_error("point_loads: kind = \"" + kind + "\" is not one of \"radial\", \"ring\"");
+  el::circuit_loads c;
+  c.ring = kind == "ring";
+  if (!c.ring && in.has("ring_length_m")) throw range_error("point_loads: ring_length_m belongs to a ring");
+  c.length_m = optional_number(in, who, "ring_length_m");
+  c.resistance_mohm_per_m = in.number("resistance_mohm_per_m");
+  c.spread_current_a = finite_or(in, who, "spread_current_a", 0.0);
+  c.loads = loads_from(who, in, point_names);
+  return loads_to_document(el::point_loads(c));
+}
+constexpr model point_loads{{"point_loads", "Currents in the sections of a radial or a ring with several loads, the voltage drop at each load, and the largest.", point_loads_arguments,
+                             superposition, run_point_loads, nullptr}};
+
+constexpr model_argument spur_load_arguments[] = {
+    {"ring_length_m", "number", "length of the ring, all round, m"},
+    {"loads", "objects",
+     "one object a load: \"distance_m\" from the board along the near leg, \"current_a\"; with \"spur_length_m\" it hangs on a spur, which may have \"outlets\" (1), \"fuse_a\" (rating of "
+     "its fuse, 0: unfused) and \"spur_capacity_a\"; \"name\""},
+    {"rulebook", "rulebook", "ids of rulebooks, separated by commas, or a Rulebook"},
+    {"capacity_a", "number", "capacity of the ring's cable where it lies, all factors in it, A; left out: what depends on it stays undecided", true},
+    {"rating_a", "number", "rated current of the ring's device, A; 32", true},
+    {"spread_current_a", "number", "current of further loads, spread evenly along the ring, A; 0", true},
+    {"floor_area_m2", "number", "floor area that the ring serves, m²", true},
+    {"resistance_mohm_per_m", "number", "resistance of line and neutral together, mΩ/m, for the drops", true}};
+document::value run_spur_load(const object& inputs, const rulebook& book) {
+  constexpr std::string_view who = "spur_load";
+  const fields in(who, inputs);
+  in.only("ring_length_m", "loads", "capacity_a", "rating_a", "spread_current_a", "floor_area_m2", "resistance_mohm_per_m");
+  el::ring_design d;
+  d.loads.length_m = in.number("ring_length_m");
+  d.loads.spread_current_a = finite_or(in, who, "spread_current_a", 0.0);
+  d.loads.resistance_mohm_per_m = optional_number(in, who, "resistance_mohm_per_m");
+  in.need("loads");
+  d.loads.loads = loads_from(who, in, ring_point_names);
+  d.capacity_a = optional_number(in, who, "capacity_a");
+  d.rating_a = finite_or(in, who, "rating_a", 32.0);
+  d.floor_area_m2 = optional_number(in, who, "floor_area_m2");
+  const auto r = el::spur_load(d, book);
+  array findings;
+  for (const auto& f : r.findings)
+    findings.push_back(object{{"item", f.item}, {"outcome", f.outcome}, {"text", f.text}, {"value", number_or_null(f.value)}, {"limit", number_or_null(f.limit)}, {"unit", f.unit},
+                              {"source", object{{"title", f.from.title}, {"clause", f.from.clause}, {"grade", f.from.grade}}}});
+  object o{{"outcome", r.outcome}, {"findings", findings}};
+  for (auto& f : loads_to_document(r.loads).fields) o.set(f.first, f.second);
+  o.set("caution", "Loads as stated, all at once, and a ring with sound joints: a break puts all of it on one leg, which the ring's device does not see. Test the ring first.");
+  return o;
+}
+constexpr model spur_load{{"spur_load", "A ring with its loads and spurs against the rules: current in each leg against the cable, each spur's cable, fuse and outlets; what was not stated stays undecided.",
+                           spur_load_arguments, {"BS 7671:2018+A2:2022", "433.1.204, Appendix 15", "memory"}, run_spur_load, nullptr}};
+
+// ---- required_rcd_tests ----------------------------------------------------------------------------------------------------------
+
+constexpr model_argument rcd_tests_arguments[] = {
+    {"residual_current_ma", "number", "rated residual current, mA"},
+    {"rulebook", "rulebook", "ids of rulebooks, separated by commas, or a Rulebook: the edition to judge by"},
+    {"rcd_kind", "text", "\"general\", \"selective\" or \"bs4293\" (the older standard); general", true},
+    {"rcd_type", "text", "type marked on the device: \"AC\", \"A\", \"F\", \"B\"; AC", true}};
+document::value run_rcd_tests(const object& inputs, const rulebook& book) {
+  const fields in("required_rcd_tests", inputs);
+  in.only("residual_current_ma", "rcd_kind", "rcd_type");
+  const auto list_ = el::required_rcd_tests(in.number("residual_current_ma"), in.has("rcd_kind") ? in.text("rcd_kind") : std::string("general"),
+                                            in.has("rcd_type") ? in.text("rcd_type") : std::string("AC"), book);
+  array tests;
+  for (const auto& t : list_)
+    tests.push_back(object{{"test", t.test}, {"current_ma", number_or_null(t.current_ma)},
+                           {"required", t.required == el::rcd_test_item::asked::no_rule ? document::value(nullptr) : document::value(t.required == el::rcd_test_item::asked::yes)},
+                           {"text", t.text}, {"least_ms", number_or_null(t.least_ms)}, {"most_ms", number_or_null(t.most_ms)}, {"least_ma", number_or_null(t.least_ma)},
+                           {"most_ma", number_or_null(t.most_ma)}, {"source", object{{"title", t.from.title}, {"clause", t.from.clause}, {"grade", t.from.grade}}}});
+  return object{{"tests", tests},
+                {"caution", "Live tests: prove the protective conductor first, at 0° and 180°, and keep the worse. The test button is a further test. Tests that are not asked for inform."}};
+}
+constexpr model required_rcd_tests{{"required_rcd_tests", "Which tests of a residual current device an edition asks for, with the limits of each; those not asked for inform.", rcd_tests_arguments,
+                                    {"BS 7671, tests of residual current devices; IEC 61008-1 Table 1", "", "memory"}, run_rcd_tests, nullptr}};
+
 }  // namespace
 
-void circuit_tests(std::vector<entry>& all) { append(all, "electrical", list<ring_tests, test_record_consistency>{}); }
+void circuit_tests(std::vector<entry>& all) { append(all, "electrical", list<ring_tests, test_record_consistency, point_loads, spur_load, required_rcd_tests>{}); }
 
 }  // namespace makegood::subjects

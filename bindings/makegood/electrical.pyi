@@ -49,8 +49,11 @@ _Arrangement: TypeAlias = Literal["bunched", "single_layer"]
 _Circuits: TypeAlias = Literal["1", "2", "3", "4", "5", "6", "7", "8", "9", "12", "16", "20"] | float
 _LengthInInsulationMm: TypeAlias = Literal["0", "50", "100", "200", "400", "500"] | float
 _Edition: TypeAlias = Literal["17th", "16th"] | float
-_LoadKind: TypeAlias = Literal["lighting", "other", "lighting_private_supply", "other_private_supply"]
+_Cable: TypeAlias = Literal["pvc_2", "pvc_3", "xlpe_2", "xlpe_3"]
+_AreaMm23: TypeAlias = Literal["0.5", "0.75", "1", "1.25", "1.5", "2.5", "4"] | float
+_Phases: TypeAlias = Literal["single", "three"]
 _Material: TypeAlias = Literal["copper", "aluminium", "steel", "lead"]
+_LoadKind: TypeAlias = Literal["lighting", "other", "lighting_private_supply", "other_private_supply"]
 _Type: TypeAlias = Literal["B", "C", "D"]
 _Fuse: TypeAlias = Literal[
     "bs88_2_2_6",
@@ -77,8 +80,9 @@ _Fuse: TypeAlias = Literal[
 _DisconnectionTimeS: TypeAlias = Literal["0.4", "5"] | float
 _Device: TypeAlias = Literal["breaker", "gg_16_up", "gg_4_to_16", "gg_to_4", "bs1361", "bs3036"]
 _Socket: TypeAlias = Literal["without_socket", "with_socket"]
-_CircuitKind: TypeAlias = Literal["selv_pelv", "up_to_500_v", "above_500_v"]
-_RcdKind: TypeAlias = Literal["general", "selective"]
+_CircuitKind: TypeAlias = Literal["selv_pelv", "up_to_500_v", "above_500_v", "up_to_500_v_surge_device"]
+_CircuitKind2: TypeAlias = Literal["selv_pelv", "up_to_500_v", "above_500_v"]
+_RcdKind: TypeAlias = Literal["general", "selective", "bs4293"]
 _RcdTest: TypeAlias = Literal[
     "general_1x",
     "general_2x",
@@ -86,10 +90,21 @@ _RcdTest: TypeAlias = Literal[
     "selective_1x",
     "selective_2x",
     "selective_5x",
+    "bs4293_1x",
+    "bs4293_5x",
 ]
 _Location: TypeAlias = Literal["general", "special"]
-_Circuit: TypeAlias = Literal["tn_final", "tt_final", "tn_distribution", "tt_distribution"]
-_AreaMm23: TypeAlias = Literal["0.5", "0.75", "1", "1.25", "1.5", "2.5", "4"] | float
+_Circuit: TypeAlias = Literal[
+    "tn_final",
+    "tt_final",
+    "tn_distribution",
+    "tt_distribution",
+    "tn_final_120_v",
+    "tn_final_400_v",
+    "tn_final_above_400_v",
+    "tt_final_400_v",
+    "tt_final_above_400_v",
+]
 _RcdType: TypeAlias = Literal["AC", "A", "F", "B"]
 _Load: TypeAlias = Literal[
     "resistive",
@@ -2130,6 +2145,1440 @@ class _SmallestSize(Formula):
         external_ohm: float | Measured | Distribution,
         loop_limit_ohm: float | Measured | Distribution,
         let_through_a2s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _TabulatedVoltageDrop(Formula):
+    """Tabulated voltage drop of a copper cable at its highest working temperature."""
+
+    @overload
+    def __call__(self, cable: _Cable, area_mm2: _AreaMm22, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Tabulated voltage drop of a copper cable at its highest working temperature."""
+    @overload
+    def __call__(
+        self,
+        cable: _Cable | Sequence[_Cable] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        area_mm2: _AreaMm22 | Sequence[_AreaMm22] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, cable: _Cable, area_mm2: _AreaMm22) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, cable: _Cable, area_mm2: _AreaMm22) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        cable: _Cable | Sequence[_Cable] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        area_mm2: _AreaMm22 | Sequence[_AreaMm22] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, cable: _Cable, area_mm2: _AreaMm22) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        cable: _Cable,
+        area_mm2: _AreaMm22,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        cable: _Cable,
+        area_mm2: _AreaMm22,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _FlexCapacity(Formula):
+    """Tabulated current of a flexible cord of 60 °C in air of 30 °C."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        area_mm2: _AreaMm23,
+        phases: _Phases = "single",
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Tabulated current of a flexible cord of 60 °C in air of 30 °C."""
+    @overload
+    def __call__(
+        self,
+        area_mm2: _AreaMm23 | Sequence[_AreaMm23] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        phases: _Phases | Sequence[_Phases] | npt.NDArray[np.str_] | npt.NDArray[np.object_] = "single",
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, area_mm2: _AreaMm23, phases: _Phases = "single") -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, area_mm2: _AreaMm23, phases: _Phases = "single") -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        area_mm2: _AreaMm23 | Sequence[_AreaMm23] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        phases: _Phases | Sequence[_Phases] | npt.NDArray[np.str_] | npt.NDArray[np.object_] = "single",
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, area_mm2: _AreaMm23, phases: _Phases = "single") -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        area_mm2: _AreaMm23,
+        phases: _Phases = "single",
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        area_mm2: _AreaMm23,
+        phases: _Phases = "single",
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _FlexVoltageDrop(Formula):
+    """Tabulated single-phase voltage drop of a flexible cord at 60 °C."""
+
+    @overload
+    def __call__(self, area_mm2: _AreaMm23, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Tabulated single-phase voltage drop of a flexible cord at 60 °C."""
+    @overload
+    def __call__(
+        self,
+        area_mm2: _AreaMm23 | Sequence[_AreaMm23] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, area_mm2: _AreaMm23) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, area_mm2: _AreaMm23) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        area_mm2: _AreaMm23 | Sequence[_AreaMm23] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, area_mm2: _AreaMm23) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        area_mm2: _AreaMm23,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        area_mm2: _AreaMm23,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _AwgDiameter(Formula):
+    """Diameter of a solid conductor of the American wire gauge."""
+
+    @overload
+    def __call__(self, gauge: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Diameter of a solid conductor of the American wire gauge."""
+    @overload
+    def __call__(self, gauge: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
+    @overload
+    def __call__(  # type: ignore
+        self,
+        gauge: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        gauge: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, gauge: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, gauge: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        gauge: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, gauge: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        gauge: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        gauge: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _AwgArea(Formula):
+    """Cross-section of a solid conductor of the American wire gauge."""
+
+    @overload
+    def __call__(self, gauge: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Cross-section of a solid conductor of the American wire gauge."""
+    @overload
+    def __call__(self, gauge: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
+    @overload
+    def __call__(  # type: ignore
+        self,
+        gauge: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        gauge: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, gauge: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, gauge: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        gauge: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, gauge: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        gauge: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        gauge: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _AwgGauge(Formula):
+    """Number of the American wire gauge from the diameter of a solid conductor."""
+
+    @overload
+    def __call__(self, diameter_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Number of the American wire gauge from the diameter of a solid conductor."""
+    @overload
+    def __call__(self, diameter_mm: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
+    @overload
+    def __call__(  # type: ignore
+        self,
+        diameter_mm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        diameter_mm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, diameter_mm: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, diameter_mm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        diameter_mm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, diameter_mm: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        diameter_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        diameter_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _ConductorResistivity(Formula):
+    """Resistivity of a conductor's metal at a temperature."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        material: _Material,
+        temperature_c: float = 20.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Resistivity of a conductor's metal at a temperature."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        material: _Material,
+        temperature_c: float | Measured = 20.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        temperature_c: float | _Array = 20.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        temperature_c: float | _Array | Measured | MeasuredArray = 20.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, material: _Material, temperature_c: float | Measured = 20.0) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, material: _Material, temperature_c: float | Measured = 20.0) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        temperature_c: float | _Array = 20.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, material: _Material, temperature_c: float | tuple[float, float] = 20.0) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        material: _Material,
+        temperature_c: float | Measured | Distribution = 20.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        material: _Material,
+        temperature_c: float | Measured | Distribution = 20.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _ResistanceFromResistivity(Formula):
+    """Resistance of one metre of a conductor from the resistivity of its metal and its cross-section."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistivity_ohm_mm2_per_m: float,
+        area_mm2: float,
+        lay_factor: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Resistance of one metre of a conductor from the resistivity of its metal and its cross-section."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistivity_ohm_mm2_per_m: float | Measured,
+        area_mm2: float | Measured,
+        lay_factor: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistivity_ohm_mm2_per_m: float | _Array,
+        area_mm2: float | _Array,
+        lay_factor: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistivity_ohm_mm2_per_m: float | _Array | Measured | MeasuredArray,
+        area_mm2: float | _Array | Measured | MeasuredArray,
+        lay_factor: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        resistivity_ohm_mm2_per_m: float | Measured,
+        area_mm2: float | Measured,
+        lay_factor: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        resistivity_ohm_mm2_per_m: float | Measured,
+        area_mm2: float | Measured,
+        lay_factor: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistivity_ohm_mm2_per_m: float | _Array,
+        area_mm2: float | _Array,
+        lay_factor: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        resistivity_ohm_mm2_per_m: float | tuple[float, float],
+        area_mm2: float | tuple[float, float],
+        lay_factor: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistivity_ohm_mm2_per_m: float | Measured | Distribution,
+        area_mm2: float | Measured | Distribution,
+        lay_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistivity_ohm_mm2_per_m: float | Measured | Distribution,
+        area_mm2: float | Measured | Distribution,
+        lay_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _SpreadVoltageDrop(Formula):
+    """Voltage drop at the end of a run along which the load is spread evenly."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm_per_m: float,
+        spread_length_m: float,
+        current_a: float,
+        unloaded_length_m: float = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Voltage drop at the end of a run along which the load is spread evenly."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm_per_m: float | Measured,
+        spread_length_m: float | Measured,
+        current_a: float | Measured,
+        unloaded_length_m: float | Measured = 0.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm_per_m: float | _Array,
+        spread_length_m: float | _Array,
+        current_a: float | _Array,
+        unloaded_length_m: float | _Array = 0.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        spread_length_m: float | _Array | Measured | MeasuredArray,
+        current_a: float | _Array | Measured | MeasuredArray,
+        unloaded_length_m: float | _Array | Measured | MeasuredArray = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        resistance_mohm_per_m: float | Measured,
+        spread_length_m: float | Measured,
+        current_a: float | Measured,
+        unloaded_length_m: float | Measured = 0.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        resistance_mohm_per_m: float | Measured,
+        spread_length_m: float | Measured,
+        current_a: float | Measured,
+        unloaded_length_m: float | Measured = 0.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_mohm_per_m: float | _Array,
+        spread_length_m: float | _Array,
+        current_a: float | _Array,
+        unloaded_length_m: float | _Array = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        resistance_mohm_per_m: float | tuple[float, float],
+        spread_length_m: float | tuple[float, float],
+        current_a: float | tuple[float, float],
+        unloaded_length_m: float | tuple[float, float] = 0.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_mohm_per_m: float | Measured | Distribution,
+        spread_length_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        unloaded_length_m: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_mohm_per_m: float | Measured | Distribution,
+        spread_length_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        unloaded_length_m: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _RingSpreadVoltageDrop(Formula):
+    """Voltage drop on a ring along which the load is spread evenly."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm_per_m: float,
+        ring_length_m: float,
+        current_a: float,
+        position_ratio: float = 0.5,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Voltage drop on a ring along which the load is spread evenly."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm_per_m: float | Measured,
+        ring_length_m: float | Measured,
+        current_a: float | Measured,
+        position_ratio: float | Measured = 0.5,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        resistance_mohm_per_m: float | _Array,
+        ring_length_m: float | _Array,
+        current_a: float | _Array,
+        position_ratio: float | _Array = 0.5,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        resistance_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        ring_length_m: float | _Array | Measured | MeasuredArray,
+        current_a: float | _Array | Measured | MeasuredArray,
+        position_ratio: float | _Array | Measured | MeasuredArray = 0.5,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        resistance_mohm_per_m: float | Measured,
+        ring_length_m: float | Measured,
+        current_a: float | Measured,
+        position_ratio: float | Measured = 0.5,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        resistance_mohm_per_m: float | Measured,
+        ring_length_m: float | Measured,
+        current_a: float | Measured,
+        position_ratio: float | Measured = 0.5,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        resistance_mohm_per_m: float | _Array,
+        ring_length_m: float | _Array,
+        current_a: float | _Array,
+        position_ratio: float | _Array = 0.5,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        resistance_mohm_per_m: float | tuple[float, float],
+        ring_length_m: float | tuple[float, float],
+        current_a: float | tuple[float, float],
+        position_ratio: float | tuple[float, float] = 0.5,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        resistance_mohm_per_m: float | Measured | Distribution,
+        ring_length_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        position_ratio: float | Measured | Distribution = 0.5,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        resistance_mohm_per_m: float | Measured | Distribution,
+        ring_length_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        position_ratio: float | Measured | Distribution = 0.5,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _RingAssumedCurrent(Formula):
+    """Current that, in the middle of a ring alone, drops what a load there and the rest spread evenly drop together."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        rating_a: float,
+        far_point_a: float = 20.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Current that, in the middle of a ring alone, drops what a load there and the rest spread evenly drop together."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        rating_a: float | Measured,
+        far_point_a: float | Measured = 20.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        rating_a: float | _Array,
+        far_point_a: float | _Array = 20.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        rating_a: float | _Array | Measured | MeasuredArray,
+        far_point_a: float | _Array | Measured | MeasuredArray = 20.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, rating_a: float | Measured, far_point_a: float | Measured = 20.0) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, rating_a: float | Measured, far_point_a: float | Measured = 20.0) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        rating_a: float | _Array,
+        far_point_a: float | _Array = 20.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        rating_a: float | tuple[float, float],
+        far_point_a: float | tuple[float, float] = 20.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        rating_a: float | Measured | Distribution,
+        far_point_a: float | Measured | Distribution = 20.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        rating_a: float | Measured | Distribution,
+        far_point_a: float | Measured | Distribution = 20.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _RingLegCurrent(Formula):
+    """Current in the leg of a ring from which the distance of a load is counted."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        ring_length_m: float,
+        distance_m: float,
+        current_a: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Current in the leg of a ring from which the distance of a load is counted."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        ring_length_m: float | Measured,
+        distance_m: float | Measured,
+        current_a: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        ring_length_m: float | _Array,
+        distance_m: float | _Array,
+        current_a: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        ring_length_m: float | _Array | Measured | MeasuredArray,
+        distance_m: float | _Array | Measured | MeasuredArray,
+        current_a: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        ring_length_m: float | Measured,
+        distance_m: float | Measured,
+        current_a: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        ring_length_m: float | Measured,
+        distance_m: float | Measured,
+        current_a: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        ring_length_m: float | _Array,
+        distance_m: float | _Array,
+        current_a: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        ring_length_m: float | tuple[float, float],
+        distance_m: float | tuple[float, float],
+        current_a: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        ring_length_m: float | Measured | Distribution,
+        distance_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        ring_length_m: float | Measured | Distribution,
+        distance_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _LongestRunByDrop(Formula):
+    """Longest run to a load at its end that keeps the voltage drop."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        drop_limit_v: float,
+        drop_mv_per_a_m: float,
+        current_a: float,
+        temperature_factor: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Longest run to a load at its end that keeps the voltage drop."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        drop_limit_v: float | Measured,
+        drop_mv_per_a_m: float | Measured,
+        current_a: float | Measured,
+        temperature_factor: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        drop_limit_v: float | _Array,
+        drop_mv_per_a_m: float | _Array,
+        current_a: float | _Array,
+        temperature_factor: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        drop_limit_v: float | _Array | Measured | MeasuredArray,
+        drop_mv_per_a_m: float | _Array | Measured | MeasuredArray,
+        current_a: float | _Array | Measured | MeasuredArray,
+        temperature_factor: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        drop_limit_v: float | Measured,
+        drop_mv_per_a_m: float | Measured,
+        current_a: float | Measured,
+        temperature_factor: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        drop_limit_v: float | Measured,
+        drop_mv_per_a_m: float | Measured,
+        current_a: float | Measured,
+        temperature_factor: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        drop_limit_v: float | _Array,
+        drop_mv_per_a_m: float | _Array,
+        current_a: float | _Array,
+        temperature_factor: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        drop_limit_v: float | tuple[float, float],
+        drop_mv_per_a_m: float | tuple[float, float],
+        current_a: float | tuple[float, float],
+        temperature_factor: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        drop_limit_v: float | Measured | Distribution,
+        drop_mv_per_a_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        drop_limit_v: float | Measured | Distribution,
+        drop_mv_per_a_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _LongestRingByDrop(Formula):
+    """Longest ring that keeps the voltage drop of a load in its middle."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        drop_limit_v: float,
+        drop_mv_per_a_m: float,
+        current_a: float,
+        temperature_factor: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Longest ring that keeps the voltage drop of a load in its middle."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        drop_limit_v: float | Measured,
+        drop_mv_per_a_m: float | Measured,
+        current_a: float | Measured,
+        temperature_factor: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        drop_limit_v: float | _Array,
+        drop_mv_per_a_m: float | _Array,
+        current_a: float | _Array,
+        temperature_factor: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        drop_limit_v: float | _Array | Measured | MeasuredArray,
+        drop_mv_per_a_m: float | _Array | Measured | MeasuredArray,
+        current_a: float | _Array | Measured | MeasuredArray,
+        temperature_factor: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        drop_limit_v: float | Measured,
+        drop_mv_per_a_m: float | Measured,
+        current_a: float | Measured,
+        temperature_factor: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        drop_limit_v: float | Measured,
+        drop_mv_per_a_m: float | Measured,
+        current_a: float | Measured,
+        temperature_factor: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        drop_limit_v: float | _Array,
+        drop_mv_per_a_m: float | _Array,
+        current_a: float | _Array,
+        temperature_factor: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        drop_limit_v: float | tuple[float, float],
+        drop_mv_per_a_m: float | tuple[float, float],
+        current_a: float | tuple[float, float],
+        temperature_factor: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        drop_limit_v: float | Measured | Distribution,
+        drop_mv_per_a_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        drop_limit_v: float | Measured | Distribution,
+        drop_mv_per_a_m: float | Measured | Distribution,
+        current_a: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _LongestRunByLoop(Formula):
+    """Longest run at whose end the loop impedance still lets the device disconnect in time."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        loop_limit_ohm: float,
+        external_ohm: float,
+        r1_plus_r2_mohm_per_m: float,
+        temperature_factor: float = 1.2,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Longest run at whose end the loop impedance still lets the device disconnect in time."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        loop_limit_ohm: float | Measured,
+        external_ohm: float | Measured,
+        r1_plus_r2_mohm_per_m: float | Measured,
+        temperature_factor: float | Measured = 1.2,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        loop_limit_ohm: float | _Array,
+        external_ohm: float | _Array,
+        r1_plus_r2_mohm_per_m: float | _Array,
+        temperature_factor: float | _Array = 1.2,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        loop_limit_ohm: float | _Array | Measured | MeasuredArray,
+        external_ohm: float | _Array | Measured | MeasuredArray,
+        r1_plus_r2_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        temperature_factor: float | _Array | Measured | MeasuredArray = 1.2,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        loop_limit_ohm: float | Measured,
+        external_ohm: float | Measured,
+        r1_plus_r2_mohm_per_m: float | Measured,
+        temperature_factor: float | Measured = 1.2,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        loop_limit_ohm: float | Measured,
+        external_ohm: float | Measured,
+        r1_plus_r2_mohm_per_m: float | Measured,
+        temperature_factor: float | Measured = 1.2,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        loop_limit_ohm: float | _Array,
+        external_ohm: float | _Array,
+        r1_plus_r2_mohm_per_m: float | _Array,
+        temperature_factor: float | _Array = 1.2,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        loop_limit_ohm: float | tuple[float, float],
+        external_ohm: float | tuple[float, float],
+        r1_plus_r2_mohm_per_m: float | tuple[float, float],
+        temperature_factor: float | tuple[float, float] = 1.2,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        loop_limit_ohm: float | Measured | Distribution,
+        external_ohm: float | Measured | Distribution,
+        r1_plus_r2_mohm_per_m: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.2,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        loop_limit_ohm: float | Measured | Distribution,
+        external_ohm: float | Measured | Distribution,
+        r1_plus_r2_mohm_per_m: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.2,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _LongestRingByLoop(Formula):
+    """Longest ring in whose middle the loop impedance still lets the device disconnect in time."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        loop_limit_ohm: float,
+        external_ohm: float,
+        r1_plus_r2_mohm_per_m: float,
+        temperature_factor: float = 1.2,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Longest ring in whose middle the loop impedance still lets the device disconnect in time."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        loop_limit_ohm: float | Measured,
+        external_ohm: float | Measured,
+        r1_plus_r2_mohm_per_m: float | Measured,
+        temperature_factor: float | Measured = 1.2,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        loop_limit_ohm: float | _Array,
+        external_ohm: float | _Array,
+        r1_plus_r2_mohm_per_m: float | _Array,
+        temperature_factor: float | _Array = 1.2,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        loop_limit_ohm: float | _Array | Measured | MeasuredArray,
+        external_ohm: float | _Array | Measured | MeasuredArray,
+        r1_plus_r2_mohm_per_m: float | _Array | Measured | MeasuredArray,
+        temperature_factor: float | _Array | Measured | MeasuredArray = 1.2,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        loop_limit_ohm: float | Measured,
+        external_ohm: float | Measured,
+        r1_plus_r2_mohm_per_m: float | Measured,
+        temperature_factor: float | Measured = 1.2,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        loop_limit_ohm: float | Measured,
+        external_ohm: float | Measured,
+        r1_plus_r2_mohm_per_m: float | Measured,
+        temperature_factor: float | Measured = 1.2,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        loop_limit_ohm: float | _Array,
+        external_ohm: float | _Array,
+        r1_plus_r2_mohm_per_m: float | _Array,
+        temperature_factor: float | _Array = 1.2,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        loop_limit_ohm: float | tuple[float, float],
+        external_ohm: float | tuple[float, float],
+        r1_plus_r2_mohm_per_m: float | tuple[float, float],
+        temperature_factor: float | tuple[float, float] = 1.2,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        loop_limit_ohm: float | Measured | Distribution,
+        external_ohm: float | Measured | Distribution,
+        r1_plus_r2_mohm_per_m: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.2,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        loop_limit_ohm: float | Measured | Distribution,
+        external_ohm: float | Measured | Distribution,
+        r1_plus_r2_mohm_per_m: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution = 1.2,
         *,
         trials: int | None = None,
         digits: int = 2,
@@ -6228,6 +7677,61 @@ class _InsulationAtTemperature(Formula):
     ) -> Propagated: ...
 
 @final
+class _InsulationTestVoltage(Formula):
+    """Direct voltage with which the insulation of a circuit is tested."""
+
+    @overload
+    def __call__(self, circuit_kind: _CircuitKind, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Direct voltage with which the insulation of a circuit is tested."""
+    @overload
+    def __call__(
+        self,
+        circuit_kind: _CircuitKind | Sequence[_CircuitKind] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    def worked(self, circuit_kind: _CircuitKind) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, circuit_kind: _CircuitKind) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        circuit_kind: _CircuitKind | Sequence[_CircuitKind] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, circuit_kind: _CircuitKind) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        circuit_kind: _CircuitKind,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        circuit_kind: _CircuitKind,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
 class _PolarisationIndex(Formula):
     """Insulation resistance after ten minutes over that after one minute."""
 
@@ -6381,7 +7885,7 @@ class _CheckInsulation(Formula):
     def __call__(  # type: ignore
         self,
         resistance_mohm: _Given,
-        circuit_kind: _CircuitKind,
+        circuit_kind: _CircuitKind2,
         rulebook: str | Rulebook,
         *,
         rule: str | DecisionRule | None = None,
@@ -6391,7 +7895,7 @@ class _CheckInsulation(Formula):
     def __call__(
         self,
         resistance_mohm: _Given | _Rows,
-        circuit_kind: _CircuitKind | Sequence[_CircuitKind] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        circuit_kind: _CircuitKind2 | Sequence[_CircuitKind2] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
         rulebook: str | Rulebook,
         *,
         errors: Literal["raise", "nan"] = "raise",
@@ -6824,6 +8328,108 @@ class _CheckMaximumDemand(Formula):
     ) -> Verdicts: ...
 
 @final
+class _CheckRcdRamp(Formula):
+    """Residual current at which a device tripped while it rose slowly, against the band of its rated residual current."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        trip_current_ma: _Given,
+        residual_current_ma: _Given,
+        rcd_type: _RcdType,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Residual current at which a device tripped while it rose slowly, against the band of its rated residual current."""
+    @overload
+    def __call__(
+        self,
+        trip_current_ma: _Given | _Rows,
+        residual_current_ma: _Given | _Rows,
+        rcd_type: _RcdType | Sequence[_RcdType] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckRingCapacity(Formula):
+    """Capacity of the cable of a ring for socket outlets, 30 or 32 A, against the least that each leg needs."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        capacity_a: _Given,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Capacity of the cable of a ring for socket outlets, 30 or 32 A, against the least that each leg needs."""
+    @overload
+    def __call__(
+        self,
+        capacity_a: _Given | _Rows,
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckRingLegCurrent(Formula):
+    """Current in one leg of a ring against the capacity of its cable."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        leg_current_a: _Given,
+        capacity_a: _Given,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Current in one leg of a ring against the capacity of its cable."""
+    @overload
+    def __call__(
+        self,
+        leg_current_a: _Given | _Rows,
+        capacity_a: _Given | _Rows,
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckRingFloorArea(Formula):
+    """Floor area served by one ring for socket outlets against the usual design rule."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        floor_area_m2: _Given,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Floor area served by one ring for socket outlets against the usual design rule."""
+    @overload
+    def __call__(
+        self,
+        floor_area_m2: _Given | _Rows,
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
 class _ProtectiveDevice(Formula):
     """What a protective device does by its standard: bands, conventional currents, operating current in the required times, let-through energy. null: needs maker's figure."""
 
@@ -6920,6 +8526,50 @@ class _TestRecordConsistency(Formula):
         """The readings of a board's circuits held against each other: residual, z and p-value of each relation, decided for all of them together (Holm), improbable patterns, and what is missing."""
 
 @final
+class _PointLoads(Formula):
+    """Currents in the sections of a radial or a ring with several loads, the voltage drop at each load, and the largest."""
+
+    def __call__(
+        self,
+        kind: str,
+        resistance_mohm_per_m: float,
+        loads: Sequence[dict[str, Any]] | None = None,
+        ring_length_m: float | None = None,
+        spread_current_a: float | None = None,
+    ) -> Result:
+        """Currents in the sections of a radial or a ring with several loads, the voltage drop at each load, and the largest."""
+
+@final
+class _SpurLoad(Formula):
+    """A ring with its loads and spurs against the rules: current in each leg against the cable, each spur's cable, fuse and outlets; what was not stated stays undecided."""
+
+    def __call__(
+        self,
+        ring_length_m: float,
+        loads: Sequence[dict[str, Any]],
+        rulebook: str | Rulebook,
+        capacity_a: float | None = None,
+        rating_a: float | None = None,
+        spread_current_a: float | None = None,
+        floor_area_m2: float | None = None,
+        resistance_mohm_per_m: float | None = None,
+    ) -> Result:
+        """A ring with its loads and spurs against the rules: current in each leg against the cable, each spur's cable, fuse and outlets; what was not stated stays undecided."""
+
+@final
+class _RequiredRcdTests(Formula):
+    """Which tests of a residual current device an edition asks for, with the limits of each; those not asked for inform."""
+
+    def __call__(
+        self,
+        residual_current_ma: float,
+        rulebook: str | Rulebook,
+        rcd_kind: str | None = None,
+        rcd_type: str | None = None,
+    ) -> Result:
+        """Which tests of a residual current device an edition asks for, with the limits of each; those not asked for inform."""
+
+@final
 class _ParallelInsulation(Formula):
     """Insulation resistance of parts that are connected together: the whole, each part's share of the leakage, and whether splitting the circuit would let every part keep a limit that the whole fails."""
 
@@ -7007,6 +8657,22 @@ thermal_insulation_factor: Final[_ThermalInsulationFactor]
 required_capacity: Final[_RequiredCapacity]
 short_overload_current: Final[_ShortOverloadCurrent]
 smallest_size: Final[_SmallestSize]
+tabulated_voltage_drop: Final[_TabulatedVoltageDrop]
+flex_capacity: Final[_FlexCapacity]
+flex_voltage_drop: Final[_FlexVoltageDrop]
+awg_diameter: Final[_AwgDiameter]
+awg_area: Final[_AwgArea]
+awg_gauge: Final[_AwgGauge]
+conductor_resistivity: Final[_ConductorResistivity]
+resistance_from_resistivity: Final[_ResistanceFromResistivity]
+spread_voltage_drop: Final[_SpreadVoltageDrop]
+ring_spread_voltage_drop: Final[_RingSpreadVoltageDrop]
+ring_assumed_current: Final[_RingAssumedCurrent]
+ring_leg_current: Final[_RingLegCurrent]
+longest_run_by_drop: Final[_LongestRunByDrop]
+longest_ring_by_drop: Final[_LongestRingByDrop]
+longest_run_by_loop: Final[_LongestRunByLoop]
+longest_ring_by_loop: Final[_LongestRingByLoop]
 cross_connected_resistance: Final[_CrossConnectedResistance]
 check_voltage_drop: Final[_CheckVoltageDrop]
 adiabatic_k: Final[_AdiabaticK]
@@ -7053,6 +8719,7 @@ insulation_of_two: Final[_InsulationOfTwo]
 unknown_branch_insulation: Final[_UnknownBranchInsulation]
 insulation_of_length: Final[_InsulationOfLength]
 insulation_at_temperature: Final[_InsulationAtTemperature]
+insulation_test_voltage: Final[_InsulationTestVoltage]
 polarisation_index: Final[_PolarisationIndex]
 check_adiabatic: Final[_CheckAdiabatic]
 check_loop_impedance: Final[_CheckLoopImpedance]
@@ -7073,6 +8740,10 @@ check_fuse_for_load: Final[_CheckFuseForLoad]
 check_flex_for_fuse: Final[_CheckFlexForFuse]
 check_rcd_type_for_load: Final[_CheckRcdTypeForLoad]
 check_maximum_demand: Final[_CheckMaximumDemand]
+check_rcd_ramp: Final[_CheckRcdRamp]
+check_ring_capacity: Final[_CheckRingCapacity]
+check_ring_leg_current: Final[_CheckRingLegCurrent]
+check_ring_floor_area: Final[_CheckRingFloorArea]
 protective_device: Final[_ProtectiveDevice]
 cable_size: Final[_CableSize]
 maximum_demand: Final[_MaximumDemand]
@@ -7080,6 +8751,9 @@ earthing_arrangement: Final[_EarthingArrangement]
 proof_of_isolation: Final[_ProofOfIsolation]
 ring_tests: Final[_RingTests]
 test_record_consistency: Final[_TestRecordConsistency]
+point_loads: Final[_PointLoads]
+spur_load: Final[_SpurLoad]
+required_rcd_tests: Final[_RequiredRcdTests]
 parallel_insulation: Final[_ParallelInsulation]
 locate_fault: Final[_LocateFault]
 switched_feed_logic: Final[_SwitchedFeedLogic]
@@ -7107,6 +8781,22 @@ __all__ = [
     "required_capacity",
     "short_overload_current",
     "smallest_size",
+    "tabulated_voltage_drop",
+    "flex_capacity",
+    "flex_voltage_drop",
+    "awg_diameter",
+    "awg_area",
+    "awg_gauge",
+    "conductor_resistivity",
+    "resistance_from_resistivity",
+    "spread_voltage_drop",
+    "ring_spread_voltage_drop",
+    "ring_assumed_current",
+    "ring_leg_current",
+    "longest_run_by_drop",
+    "longest_ring_by_drop",
+    "longest_run_by_loop",
+    "longest_ring_by_loop",
     "cross_connected_resistance",
     "check_voltage_drop",
     "adiabatic_k",
@@ -7153,6 +8843,7 @@ __all__ = [
     "unknown_branch_insulation",
     "insulation_of_length",
     "insulation_at_temperature",
+    "insulation_test_voltage",
     "polarisation_index",
     "check_adiabatic",
     "check_loop_impedance",
@@ -7173,6 +8864,10 @@ __all__ = [
     "check_flex_for_fuse",
     "check_rcd_type_for_load",
     "check_maximum_demand",
+    "check_rcd_ramp",
+    "check_ring_capacity",
+    "check_ring_leg_current",
+    "check_ring_floor_area",
     "protective_device",
     "cable_size",
     "maximum_demand",
@@ -7180,6 +8875,9 @@ __all__ = [
     "proof_of_isolation",
     "ring_tests",
     "test_record_consistency",
+    "point_loads",
+    "spur_load",
+    "required_rcd_tests",
     "parallel_insulation",
     "locate_fault",
     "switched_feed_logic",

@@ -105,6 +105,12 @@ def _special() -> dict[str, list[Point]]:
         "electrical.resistance_short_distance": each("lead_ohm", [1.0, up(1.0, -1), *(1.0 - d for d in NEAR)], loop_reading_ohm=1.0),
         "electrical.resistance_short_distance_both_ends": each("near_reading_ohm", around(0.5, *NEAR), far_reading_ohm=0.5)
         + each("far_reading_ohm", around(1.0, *NEAR), near_reading_ohm=0.5, length_m=20.0, loop_mohm_per_m=25.0),
+        "electrical.awg_gauge": each("diameter_mm", around(8.251465, *NEAR) + around(0.127, *NEAR)),
+        "electrical.conductor_resistivity": each("temperature_c", around(20.0, *NEAR)),
+        "electrical.ring_spread_voltage_drop": each("position_ratio", [0.0, 1e-9, 1 - 1e-9, up(1.0, -1), 1.0]),
+        "electrical.ring_leg_current": each("distance_m", [0.0, 1e-9, *(80.0 - d for d in (0.0, 1e-3, 1e-6, 1e-9)), up(80.0, -1)], ring_length_m=80.0),
+        "electrical.longest_run_by_loop": each("external_ohm", [1.0, up(1.0, -1), *(1.0 - d for d in NEAR)], loop_limit_ohm=1.0),
+        "electrical.longest_ring_by_loop": each("external_ohm", [1.0, up(1.0, -1), *(1.0 - d for d in NEAR)], loop_limit_ohm=1.0),
         "electrical.unknown_branch_insulation": each("rest_mohm", [up(1.0), *(1.0 + d for d in NEAR)], total_mohm=1.0),
         "electrical.insulation_at_temperature": each("wanted_c", around(20.0, *NEAR), temperature_c=20.0),
         "sensing.ntc_resistance": each("temperature_c", around(25.0, *NEAR) + around(0.0, *NEAR), **ntc),
@@ -240,9 +246,9 @@ def condition(name: str, point: Point) -> float:
 
 
 def drawn_point(name: str, described: list[dict[str, Any]], rng: random.Random) -> Point:
-    """Arguments where ordinary jobs lie. A table may have holes: of two words together, those that it has."""
+    """Arguments where ordinary jobs lie. A table may have holes: of two words together, or of one alone, those that it has."""
     point = {a["name"]: drawn(rng, a) for a in described}
-    if sum("one_of" in a for a in described) > 1:
+    if sum("one_of" in a for a in described) > 1 or all("one_of" in a for a in described):
         while not accepted(name, point):
             point = {a["name"]: drawn(rng, a) for a in described}
     return point
@@ -309,6 +315,7 @@ SCALE_BY_UNIT: dict[str, tuple[float, str]] = {
 SCALE: dict[str, tuple[float | Callable[[Point], float], str]] = {
     "electrical.current_capacity": (lambda p: p["coefficient_a"] * p["area_mm2"] ** p["exponent_m"], "the first part: the second is taken off it, and may be as large"),
     "electrical.extraneous_part_resistance": (lambda p: p["body_impedance_ohm"], "the body's impedance is taken off, and may be as large"),
+    "electrical.awg_gauge": (36.0, "36, of which a part is taken: the number passes through 0 at 1/0"),
     "sensing.beta_from_two_points": (1.0, "1 K of a constant of some thousand: it passes through 0 where the two resistances are equal"),
     "electrical.operating_temperature_factor": (1.0, "1: the factor is 1 less a part, and passes through 0 where the current is far above the capacity"),
     "electrical.varley_loop_distance": (lambda p: p["length_m"], "the length: the place is a difference of two readings, and passes through 0 at the near end"),

@@ -508,6 +508,116 @@ def polarisation_index(after_10_min_mohm, after_1_min_mohm):
     return mp.mpf(after_10_min_mohm) / after_1_min_mohm
 
 
+@electrical
+def insulation_test_voltage(circuit_kind):
+    # IEC 60364-6 Table 6.1; 250 V beside a surge device that stays: memory
+    return mp.mpf({"selv_pelv": 250, "up_to_500_v": 500, "above_500_v": 1000, "up_to_500_v_surge_device": 250}[circuit_kind])
+
+
+# mV/(A m), BS 7671 Tables 4D2B and 4E4B, 1 to 16 mm2
+CABLE_DROPS = {
+    "pvc_2": (44, 29, 18, 11, "7.3", "4.4", "2.8"),
+    "pvc_3": (38, 25, 15, "9.5", "6.4", "3.8", "2.4"),
+    "xlpe_2": (46, 31, 19, 12, "7.9", "4.7", "2.9"),
+    "xlpe_3": (40, 27, 16, 10, "6.8", 4, "2.5"),
+}
+# BS 7671 Tables 4F3A and 4F3B: single-phase A, three-phase A, mV/(A m)
+CORDS = {"0.5": (3, 3, 93), "0.75": (6, 6, 62), "1": (10, 10, 46), "1.25": (13, None, None), "1.5": (16, 16, 32), "2.5": (25, 20, 19), "4": (32, 25, 12)}
+
+
+@electrical
+def tabulated_voltage_drop(cable, area_mm2):
+    return D(CABLE_DROPS[cable][SIZES_4D5.index(size(area_mm2))])
+
+
+@electrical
+def flex_capacity(area_mm2, phases="single"):
+    return D(CORDS[size(area_mm2)][phases == "three"])
+
+
+@electrical
+def flex_voltage_drop(area_mm2):
+    return D(CORDS[size(area_mm2)][2])
+
+
+@electrical
+def awg_diameter(gauge):
+    # 0.46 in at 4/0 and 0.005 in at 36, and 39 equal ratios between
+    inches = D("0.46") * (D("0.005") / D("0.46")) ** ((mp.mpf(gauge) + 3) / 39)
+    return inches * D("25.4")
+
+
+@electrical
+def awg_area(gauge):
+    return mp.pi / 4 * awg_diameter(gauge) ** 2
+
+
+@electrical
+def awg_gauge(diameter_mm):
+    return 39 * mp.log(D("0.46") * D("25.4") / diameter_mm) / mp.log(92) - 3
+
+
+@electrical
+def conductor_resistivity(material, temperature_c=20):
+    # ohm mm2/m at 20 C, and -beta where the straight line would vanish
+    at_20, beta = {"copper": ("0.017241", "234.5"), "aluminium": ("0.028264", 228), "steel": ("0.138", 202), "lead": ("0.214", 230)}[material]
+    return D(at_20) + D(at_20) / (D(beta) + 20) * (mp.mpf(temperature_c) - 20)
+
+
+@electrical
+def resistance_from_resistivity(resistivity_ohm_mm2_per_m, area_mm2, lay_factor=1):
+    return 1000 * mp.mpf(resistivity_ohm_mm2_per_m) * lay_factor / area_mm2
+
+
+@electrical
+def spread_voltage_drop(resistance_mohm_per_m, spread_length_m, current_a, unloaded_length_m=0):
+    # integral of z i(s) ds: the whole current up to the first load, then falling evenly to nothing
+    z, i = mp.mpf(resistance_mohm_per_m) / 1000, mp.mpf(current_a)
+    return z * i * unloaded_length_m + z * (i * spread_length_m - i * spread_length_m / 2)
+
+
+@electrical
+def ring_spread_voltage_drop(resistance_mohm_per_m, ring_length_m, current_a, position_ratio=D("0.5")):
+    # half of the load enters at each end; at s from the board the leg still carries I/2 - I s/L: integral to x L
+    z, i, x = mp.mpf(resistance_mohm_per_m) / 1000, mp.mpf(current_a), mp.mpf(position_ratio)
+    s = x * ring_length_m
+    return z * (i / 2 * s - i * s**2 / (2 * ring_length_m))
+
+
+@electrical
+def ring_assumed_current(rating_a, far_point_a=20):
+    return mp.mpf(far_point_a) + (mp.mpf(rating_a) - far_point_a) / 2
+
+
+@electrical
+def ring_leg_current(ring_length_m, distance_m, current_a):
+    # two resistances in parallel: the other way is L - x long
+    one_way, other_way = mp.mpf(distance_m), mp.mpf(ring_length_m) - distance_m
+    return current_a * other_way / (one_way + other_way)
+
+
+@electrical
+def longest_run_by_drop(drop_limit_v, drop_mv_per_a_m, current_a, temperature_factor=1):
+    return 1000 * mp.mpf(drop_limit_v) / drop_mv_per_a_m / current_a / temperature_factor
+
+
+@electrical
+def longest_ring_by_drop(drop_limit_v, drop_mv_per_a_m, current_a, temperature_factor=1):
+    # both legs of a load in the middle carry half of it over half the length
+    return longest_run_by_drop(drop_limit_v, drop_mv_per_a_m, mp.mpf(current_a) / 2, temperature_factor) * 2
+
+
+@electrical
+def longest_run_by_loop(loop_limit_ohm, external_ohm, r1_plus_r2_mohm_per_m, temperature_factor=D("1.2")):
+    return 1000 * (mp.mpf(loop_limit_ohm) - external_ohm) / r1_plus_r2_mohm_per_m / temperature_factor
+
+
+@electrical
+def longest_ring_by_loop(loop_limit_ohm, external_ohm, r1_plus_r2_mohm_per_m, temperature_factor=D("1.2")):
+    # in the middle two halves of the ring in parallel: a quarter of the loop all round
+    return 4 * longest_run_by_loop(loop_limit_ohm, external_ohm, r1_plus_r2_mohm_per_m, temperature_factor)
+
+
 # ------------------------------------------------------------------- sensing
 
 @sensing
@@ -933,6 +1043,23 @@ POINTS = {
     "electrical.unknown_branch_insulation": dict(total_mohm="0.9", rest_mohm=20),
     "electrical.insulation_of_length": dict(resistance_mohm=2, length_m=40, wanted_length_m=100),
     "electrical.insulation_at_temperature": dict(resistance_mohm=40, temperature_c=30, wanted_c=20),
+    "electrical.insulation_test_voltage": dict(circuit_kind="up_to_500_v"),
+    "electrical.tabulated_voltage_drop": dict(cable="xlpe_3", area_mm2="6"),
+    "electrical.flex_capacity": dict(area_mm2="4", phases="three"),
+    "electrical.flex_voltage_drop": dict(area_mm2="0.75"),
+    "electrical.awg_diameter": dict(gauge=14),
+    "electrical.awg_area": dict(gauge=-3),
+    "electrical.awg_gauge": dict(diameter_mm="1.628"),
+    "electrical.conductor_resistivity": dict(material="copper", temperature_c=75),
+    "electrical.resistance_from_resistivity": dict(resistivity_ohm_mm2_per_m="0.020968", area_mm2="2.081"),
+    "electrical.spread_voltage_drop": dict(resistance_mohm_per_m=29, spread_length_m=24, current_a=4, unloaded_length_m=10),
+    "electrical.ring_spread_voltage_drop": dict(resistance_mohm_per_m=18, ring_length_m=80, current_a=32),
+    "electrical.ring_assumed_current": dict(rating_a=32),
+    "electrical.ring_leg_current": dict(ring_length_m=80, distance_m=16, current_a=20),
+    "electrical.longest_run_by_drop": dict(drop_limit_v="6.9", drop_mv_per_a_m=29, current_a=6),
+    "electrical.longest_ring_by_drop": dict(drop_limit_v="11.5", drop_mv_per_a_m=18, current_a=26),
+    "electrical.longest_run_by_loop": dict(loop_limit_ohm="1.3656", external_ohm="0.35", r1_plus_r2_mohm_per_m="19.51"),
+    "electrical.longest_ring_by_loop": dict(loop_limit_ohm="1.3656", external_ohm="0.35", r1_plus_r2_mohm_per_m="19.51"),
     "electrical.polarisation_index": dict(after_10_min_mohm=850, after_1_min_mohm=400),
     "sensing.ntc_resistance": dict(temperature_c=5, reference_ohm=10000, reference_c=25, beta_k=3950),
     "sensing.ntc_temperature": dict(resistance_ohm="12535.3", reference_ohm=10000, reference_c=25, beta_k=3950),
@@ -982,7 +1109,7 @@ POINTS = {
     "air.air_density": dict(temperature_c=20, relative_humidity_percent=50, pressure_pa=101325),
     "air.air_viscosity": dict(temperature_c=20),
 }
-CHOICES = {"material", "tolerance_class", "metal", "conductor_class", "installation", "method", "arrangement", "circuits", "length_in_insulation_mm", "edition", "type", "fuse", "disconnection_time_s", "device", "socket"}
+CHOICES = {"material", "tolerance_class", "metal", "conductor_class", "installation", "method", "arrangement", "circuits", "length_in_insulation_mm", "edition", "type", "fuse", "disconnection_time_s", "device", "socket", "cable", "phases", "circuit_kind"}
 
 
 def as_arguments(inputs):

@@ -194,3 +194,51 @@ def test_checks_of_devices():
     assert electrical.check_overload(32, 26, 27, "iec60364").outcome == "fail"
     assert electrical.check_overload(32, 26, 33, "iec60364").outcome == "pass"
     assert electrical.check_standing_leakage(12.0, 30, "iec60364").reason == "no rule in book"
+
+
+def test_gauges():
+    """Round trip; twice the diameter is about six gauges down; the printed ends of the gauge."""
+    for n in range(-3, 41):
+        assert electrical.awg_gauge(electrical.awg_diameter(n)) == pytest.approx(n, abs=1e-12)
+    assert electrical.awg_diameter(-3) == pytest.approx(0.46 * 25.4) and electrical.awg_diameter(36) == 0.127
+    assert electrical.awg_area(10) / electrical.awg_area(16) == pytest.approx(92 ** (12 / 39))
+    hot = electrical.conductor_resistivity("copper", 75)
+    assert hot / electrical.conductor_resistivity("copper") == pytest.approx((234.5 + 75) / 254.5)
+    assert electrical.resistance_from_resistivity(hot, electrical.awg_area(12)) * 0.3048 == pytest.approx(1.93, abs=0.005)  # ohm per 1000 ft
+
+
+def test_spread_loads_are_many_small_ones():
+    z, length, current, n = 18.0, 80.0, 32.0, 4000
+    places = (np.arange(n) + 0.5) * length / n
+    ring = electrical.ring_spread_voltage_drop(z, length, current)
+    # reciprocity: a load at s drops in the middle what one in the middle drops at s
+    assert ring == pytest.approx(float(np.sum(z * current / n * np.minimum(places, length - places) / 2)) / 1000, rel=1e-6)
+    assert ring == pytest.approx(electrical.ring_voltage_drop(z, length, length / 2, current) / 2)
+    assert electrical.spread_voltage_drop(z, length, current, 10) == pytest.approx(float(np.sum(z * current / n * (10 + places))) / 1000, rel=1e-6)
+    for x in (0.1, 0.37):
+        assert electrical.ring_spread_voltage_drop(z, length, current, x) == pytest.approx(electrical.ring_spread_voltage_drop(z, length, current, 1 - x))
+    assert electrical.ring_leg_current(length, 20, current) + electrical.ring_leg_current(length, 60, current) == pytest.approx(current)
+
+
+def test_longest_lengths_reach_their_limits():
+    assert electrical.voltage_drop(18, 26, electrical.longest_run_by_drop(11.5, 18, 26)) == pytest.approx(11.5)
+    length = electrical.longest_ring_by_drop(11.5, 18, electrical.ring_assumed_current(32), 0.92)
+    assert electrical.ring_voltage_drop(18 * 0.92, length, length / 2, 26) == pytest.approx(11.5)
+    run, ring = electrical.longest_run_by_loop(1.3656, 0.35, 19.51), electrical.longest_ring_by_loop(1.3656, 0.35, 19.51)
+    assert 0.35 + electrical.loop_resistance(7.41, 12.1, run, 1.2) == pytest.approx(1.3656) and ring == pytest.approx(4 * run)
+    with pytest.raises(RelationError, match="residual current device"):
+        electrical.longest_run_by_loop(1.0, 1.2, 19.51)
+
+
+def test_tabulated_drops_follow_from_resistance():
+    """Twice the cold resistance, warm; by √3 between lines. Printed to two digits, up to 1.5 % off."""
+    for area in AREA:
+        cold = electrical.conductor_resistance_20("copper", 2, area)
+        for cable, factor in {"pvc_2": 2 * 1.20, "pvc_3": math.sqrt(3) * 1.20, "xlpe_2": 2 * 1.28, "xlpe_3": math.sqrt(3) * 1.28}.items():
+            printed = electrical.tabulated_voltage_drop(cable, area)
+            assert printed == pytest.approx(factor * cold, abs=0.6 if printed >= 10 else 0.11), (cable, area)
+        assert electrical.tabulated_voltage_drop("pvc_2", area) == electrical.flat_twin_voltage_drop(area)
+    with pytest.raises(RelationError, match="was read"):
+        electrical.flex_voltage_drop(1.25)
+    assert electrical.flex_capacity([0.75, 4.0], "three").tolist() == [6, 25]
+    assert electrical.insulation_test_voltage("up_to_500_v") == 500

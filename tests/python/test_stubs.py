@@ -202,6 +202,9 @@ def test_models_return_what_their_stubs_say(written):
         "electrical.maximum_demand": ([{"kind": "lighting", "currents_a": [2]}],),
         "electrical.earthing_arrangement": ("tn_s",),
         "electrical.proof_of_isolation": (),
+        "electrical.point_loads": ("radial", 18, [{"distance_m": 20, "current_a": 10}]),
+        "electrical.spur_load": (80, [{"distance_m": 20, "current_a": 10}], "bs7671:2018+a2", 27),
+        "electrical.required_rcd_tests": (30, "bs7671:2018+a2"),
         "decision.reliability": ([0, 1, 1], [0.2, 0.7, 0.9]),
     }
     calls = {r["function"]: tuple(r["inputs"].values()) for r in ledger.rows() if r["function"].startswith("decision.")} | calls

@@ -249,6 +249,35 @@ def _(random, n, beyond):
     return electrical.check_maximum_demand(Readings(60 * (1 + beyond) + random.normal(0, 3, n), standard_uncertainty=3.0), 60, BOOK)
 
 
+@case("rising current at the upper end of its band", "check_rcd_ramp")
+def _(random, n, beyond):
+    return electrical.check_rcd_ramp(Readings(shown(30 * (1 + beyond), random, n, percent=10), accuracy=Accuracy(percent=10)), 30, "AC", BOOK)
+
+
+@case("rising current at the lower end of its band", "check_rcd_ramp")
+def _(random, n, beyond):
+    return electrical.check_rcd_ramp(Readings(shown(15 / (1 + beyond), random, n, percent=10), accuracy=Accuracy(percent=10)), 30, "AC", BOOK)
+
+
+@case("capacity of a ring's cable with a normal doubt", "check_ring_capacity")
+def _(random, n, beyond):
+    capacity = 20 / (1 + beyond) + random.normal(0, 0.7, n)
+    return electrical.check_ring_capacity(Readings(capacity, standard_uncertainty=0.7), BOOK)
+
+
+@case("current of a leg by a clamp, capacity in doubt", "check_ring_leg_current")
+def _(random, n, beyond):
+    capacity = 21 + random.normal(0, 0.5, n)
+    current = shown(21 * (1 + beyond), random, n, percent=2)
+    return electrical.check_ring_leg_current(Readings(current, accuracy=Accuracy(percent=2)), Readings(capacity, standard_uncertainty=0.5), BOOK)
+
+
+@case("floor area with a normal doubt", "check_ring_floor_area")
+def _(random, n, beyond):
+    area = 100 * (1 + beyond) + random.normal(0, 3, n)
+    return electrical.check_ring_floor_area(Readings(area, standard_uncertainty=3.0), BOOK)
+
+
 # ---- heating ---------------------------------------------------------------------------------------------------------
 
 

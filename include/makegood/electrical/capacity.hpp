@@ -115,6 +115,47 @@ inline constexpr auto flat_twin_voltage_drop = formula(
     in(choice{"area_mm2", flat_twins, "cross-section of line and neutral, mm²"}), flat_twin_table, [](auto size) { return size[6]; },
     remarks{"printed to two digits: up to 1.5 % from twice the resistance at 70 °C", "line and neutral together"});
 
+inline constexpr column cable_drop_columns[] = {{"d_2", unit::millivolt_per_ampere_metre}, {"d_3", unit::millivolt_per_ampere_metre}, {"d_2x", unit::millivolt_per_ampere_metre},
+                                                {"d_3x", unit::millivolt_per_ampere_metre}};
+inline constexpr choice_row cable_drop_rows[] = {
+    // 70 °C single-phase, three-phase; 90 °C single-phase, three-phase. Those not read agree with 2 and √3 times the hot resistance to the rounding
+    {"1", "1 mm²", {44, 38, 46, 40}},   {"1.5", "1.5 mm²", {29, 25, 31, 27}},   {"2.5", "2.5 mm²", {18, 15, 19, 16}},   {"4", "4 mm²", {11, 9.5, 12, 10}},
+    {"6", "6 mm²", {7.3, 6.4, 7.9, 6.8}}, {"10", "10 mm²", {4.4, 3.8, 4.7, 4.0}}, {"16", "16 mm²", {2.8, 2.4, 2.9, 2.5}}};
+inline constexpr choice_table cable_drops{cable_drop_columns, cable_drop_rows};
+inline constexpr column cable_kind_columns[] = {{"cable", unit::one}};
+inline constexpr choice_row cable_kind_rows[] = {{"pvc_2", "70 °C, single-phase", {0}}, {"pvc_3", "70 °C, three-phase", {1}},
+                                                 {"xlpe_2", "90 °C, single-phase", {2}}, {"xlpe_3", "90 °C, three-phase", {3}}};
+inline constexpr choice_table cable_kinds{cable_kind_columns, cable_kind_rows};
+inline constexpr auto tabulated_voltage_drop = formula(
+    out{"tabulated_voltage_drop", "d", unit::millivolt_per_ampere_metre, "Tabulated voltage drop of a copper cable at its highest working temperature."},
+    in(choice{"cable", cable_kinds, "insulation and phases"}, choice{"area_mm2", cable_drops, "nominal cross-section, mm²"}),
+    source{"BS 7671:2008 and later", "Appendix 4, Tables 4D1B, 4D2B and 4E4B"},
+    [](auto cable, auto size) {
+      const auto k = cable[0];
+      return select(k < 0.5, size[0], select(k < 1.5, size[1], select(k < 2.5, size[2], size[3])));
+    },
+    remarks{"printed to two digits: up to 1.5 % from the resistance; three-phase figures give the drop between lines", "line and return together"});
+
+inline constexpr column flex_columns[] = {{"I_z", unit::ampere}, {"d", unit::millivolt_per_ampere_metre}, {"m_max", unit::one}, {"I_z3", unit::ampere}};
+inline constexpr choice_row flex_rows[] = {
+    // capacity, single-phase mV/(A·m) at 60 °C, mass in kg that a twin cord may carry, three-phase capacity; 0: not read
+    {"0.5", "0.5 mm²", {3, 93, 2, 3}},    {"0.75", "0.75 mm²", {6, 62, 3, 6}}, {"1", "1 mm²", {10, 46, 5, 10}}, {"1.25", "1.25 mm²", {13, 0, 5, 0}},
+    {"1.5", "1.5 mm²", {16, 32, 5, 16}},  {"2.5", "2.5 mm²", {25, 19, 5, 20}}, {"4", "4 mm²", {32, 12, 5, 25}}};
+inline constexpr choice_table flexes{flex_columns, flex_rows};
+inline constexpr column flex_phase_columns[] = {{"phases", unit::one}};
+inline constexpr choice_row flex_phase_rows[] = {{"single", "direct current or single-phase", {1}}, {"three", "three-phase", {3}}};
+inline constexpr choice_table flex_phases{flex_phase_columns, flex_phase_rows};
+inline constexpr auto flex_capacity = formula(
+    out{"flex_capacity", "I_z", unit::ampere, "Tabulated current of a flexible cord of 60 °C in air of 30 °C."},
+    in(choice{"area_mm2", flexes, "cross-section of the cord, mm²"}, choice{"phases", flex_phases, "phases"}.otherwise("single")),
+    source{"BS 7671:2008 and later", "Appendix 4, Table 4F3A"}, [](auto cord, auto phases) { return select(phases[0] < 2.0, cord[0], cord[3]); },
+    requires_that([](auto cord, auto phases) { return phases[0] < 2.0 || cord[3] > 0.0; }, "the printed three-phase figure of this cord was read"),
+    remarks{"printed values; the standard of an appliance may allow less (1.5 mm²: 15 A)", "in warmer air √((60 - t)/30) of it, as check_flex_for_fuse takes it"});
+inline constexpr auto flex_voltage_drop = formula(
+    out{"flex_voltage_drop", "d", unit::millivolt_per_ampere_metre, "Tabulated single-phase voltage drop of a flexible cord at 60 °C."},
+    in(choice{"area_mm2", flexes, "cross-section of the cord, mm²"}), source{"BS 7671:2008 and later", "Appendix 4, Table 4F3B"}, [](auto cord) { return cord[1]; },
+    requires_that([](auto cord) { return cord[1] > 0.0; }, "the printed figure of this cord was read"), remarks{"printed to two digits", "both cores together"});
+
 inline constexpr auto ambient_factor = formula(
     out{"ambient_factor", "C_a", unit::ratio, "Factor of a cable's capacity for the temperature of the air around it."},
     in(arg{"conductor_max_c", "t_p", unit::celsius, between(40, 300), "highest normal temperature of the conductor: 70 for PVC, 90 for XLPE, 60 for common cords"}.usually(60, 90),

@@ -69,7 +69,8 @@ inline constexpr auto check_insulation = check(
     "Dead and isolated; electronics, controllers, sensors, mirrors and neon indicators taken off: they read low and may be damaged. A sound circuit reads far above the limit.");
 
 inline constexpr column trip_time_rule[] = {{"t_max", unit::millisecond}};
-inline constexpr choice_row rcd_kind_rows[] = {{"general", "general type", {}, {}}, {"selective", "selective (time-delayed) type", {}, {}}};
+inline constexpr choice_row rcd_kind_rows[] = {{"general", "general type", {}, {}}, {"selective", "selective (time-delayed) type", {}, {}},
+                                               {"bs4293", "general type of the older BS 4293", {}, {}}};
 inline constexpr choice_table rcd_kinds{{}, rcd_kind_rows};
 
 inline constexpr auto check_rcd_trip = check(
@@ -82,7 +83,8 @@ inline constexpr auto check_rcd_trip = check(
 
 inline constexpr column trip_window_rule[] = {{"t_min", unit::millisecond}, {"t_max", unit::millisecond}};
 inline constexpr choice_row rcd_test_rows[] = {{"general_1x", "general type at I_Δn"},     {"general_2x", "general type at 2 I_Δn"},     {"general_5x", "general type at 5 I_Δn"},
-                                               {"selective_1x", "selective type at I_Δn"}, {"selective_2x", "selective type at 2 I_Δn"}, {"selective_5x", "selective type at 5 I_Δn"}};
+                                               {"selective_1x", "selective type at I_Δn"}, {"selective_2x", "selective type at 2 I_Δn"}, {"selective_5x", "selective type at 5 I_Δn"},
+                                               {"bs4293_1x", "general type of the older BS 4293 at I_Δn"}, {"bs4293_5x", "general type of the older BS 4293 at 5 I_Δn"}};
 inline constexpr choice_table rcd_tests{{}, rcd_test_rows};
 inline constexpr auto check_rcd_trip_at = check(
     out{"check_rcd_trip_at", "t", unit::millisecond, "Tripping time of a residual current device at a multiple of its rated residual current, against its longest and, selective, its least time."},
@@ -155,7 +157,10 @@ inline constexpr auto check_standing_leakage = check(
 
 inline constexpr column disconnection_rule[] = {{"t_max", unit::second}};
 inline constexpr choice_row disconnection_kind_rows[] = {{"tn_final", "final circuit in a TN system, above 120 up to 230 V"}, {"tt_final", "final circuit in a TT system, above 120 up to 230 V"},
-                                                         {"tn_distribution", "distribution circuit in a TN system"},           {"tt_distribution", "distribution circuit in a TT system"}};
+                                                         {"tn_distribution", "distribution circuit in a TN system"},           {"tt_distribution", "distribution circuit in a TT system"},
+                                                         {"tn_final_120_v", "final circuit in a TN system, above 50 up to 120 V"}, {"tn_final_400_v", "final circuit in a TN system, above 230 up to 400 V"},
+                                                         {"tn_final_above_400_v", "final circuit in a TN system, above 400 V"}, {"tt_final_400_v", "final circuit in a TT system, above 230 up to 400 V"},
+                                                         {"tt_final_above_400_v", "final circuit in a TT system, above 400 V"}};
 inline constexpr choice_table disconnection_kinds{{}, disconnection_kind_rows};
 inline constexpr auto check_disconnection_time = check(
     out{"check_disconnection_time", "t", unit::second, "Time in which a fault is disconnected against the longest that the system allows."},
@@ -185,12 +190,6 @@ inline constexpr auto check_fuse_for_load = check(
     rule_use{"fuse_for_load"}, comparator::at_most, source{"IEC 60364-4-43", "433.1, I_b ≤ I_n"}, [](auto load, auto) { return load; }, [](auto, auto, auto rating) { return rating; },
     "Motors and power supplies draw more when they are switched on: the maker's figure for the fuse comes first. 3 A at 230 V is only 690 W.");
 
-inline constexpr column flex_columns[] = {{"I_z", unit::ampere}, {"d", unit::millivolt_per_ampere_metre}, {"m_max", unit::one}};
-inline constexpr choice_row flex_rows[] = {
-    // capacity, single-phase mV/(A·m) at 60 °C (0: not read), mass in kg that a twin cord may carry
-    {"0.5", "0.5 mm²", {3, 93, 2}}, {"0.75", "0.75 mm²", {6, 62, 3}}, {"1", "1 mm²", {10, 46, 5}}, {"1.25", "1.25 mm²", {13, 0, 5}},
-    {"1.5", "1.5 mm²", {16, 32, 5}}, {"2.5", "2.5 mm²", {25, 19, 5}}, {"4", "4 mm²", {32, 12, 5}}};
-inline constexpr choice_table flexes{flex_columns, flex_rows};
 MAKEGOOD_ARGUMENTS_WITH_DEFAULTS(check_flex_for_fuse_arguments, (fuse_rating_a, area_mm2, ambient_c), (conductor_max_c = T(60.0)));
 inline constexpr auto check_flex_for_fuse = check(
     out{"check_flex_for_fuse", "I_n", unit::ampere, "Fuse of an appliance against the capacity of its flexible cord where it lies."},
@@ -208,6 +207,18 @@ inline constexpr column rcd_type_columns[] = {{"rank", unit::one}};
 inline constexpr choice_row rcd_type_rows[] = {{"AC", "type AC: alternating residual current", {1}}, {"A", "type A: pulsating direct current as well", {2}},
                                                {"F", "type F: mixed frequencies of single-phase drives as well", {3}}, {"B", "type B: smooth direct current as well", {4}}};
 inline constexpr choice_table rcd_types{rcd_type_columns, rcd_type_rows};
+inline constexpr column ramp_rule[] = {{"n_low", unit::one}, {"n_high", unit::one}};
+inline constexpr auto check_rcd_ramp = check(
+    out{"check_rcd_ramp", "I_t", unit::milliampere, "Residual current at which a device tripped while it rose slowly, against the band of its rated residual current."},
+    in(arg{"trip_current_ma", "I_t", unit::milliampere, between(0, 1e5), "alternating residual current at which it tripped, standing leakage included if it was on"}.usually(15, 30),
+       arg{"residual_current_ma", "I_Δn", unit::milliampere, positive_to(1e5), "rated residual current"}.usually(30, 30),
+       choice{"rcd_type", rcd_types, "type marked on the device"}),
+    rule_use{"rcd_ramp", "rcd_type", ramp_rule}, comparator::within, source{"IEC 61008-1", "Table 1: no trip at 0.5 I_Δn, trip at I_Δn", "memory"},
+    [](auto current, auto, auto) { return current; },
+    [](auto rule, auto, auto residual, auto) { return band{rule[0] * residual, rule[1] * residual}; },
+    "A live test: prove the protective conductor first. Standing leakage takes a part of the test current: below the band, test again with the circuits off. "
+    "The ramp informs; it does not take the place of the time at the rated current.");
+
 inline constexpr column load_rank_columns[] = {{"needed", unit::one}};
 inline constexpr choice_row load_electronics_rows[] = {
     {"resistive", "resistive load, no electronics", {1}},
@@ -227,6 +238,27 @@ inline constexpr auto check_maximum_demand = check(
     in(arg{"demand_a", "I", unit::ampere, between(0, 1e4), "demand after diversity"}.usually(10, 120), arg{"supply_rating_a", "I_n", unit::ampere, positive_to(1e4), "rated current of the supply's fuse"}.usually(40, 100)),
     rule_use{"maximum_demand"}, comparator::at_most, source{"BS 7671:2018", "311.1"}, [](auto demand, auto) { return demand; }, [](auto, auto, auto rating) { return rating; },
     "The supply's fuse belongs to the network operator: read its rating from the carrier only, and ask the operator.");
+
+inline constexpr column ring_capacity_rule[] = {{"I_min", unit::ampere}};
+inline constexpr auto check_ring_capacity = check(
+    out{"check_ring_capacity", "I_z", unit::ampere, "Capacity of the cable of a ring for socket outlets, 30 or 32 A, against the least that each leg needs."},
+    in(arg{"capacity_a", "I_z", unit::ampere, between(0, 1e4), "capacity of the cable where it lies, all factors in it"}.usually(14, 32)),
+    rule_use{"ring_leg_capacity", "", ring_capacity_rule}, comparator::at_least, source{"BS 7671:2008", "433.1.5; 433.1.204 since"}, [](auto capacity) { return capacity; },
+    [](auto rule, auto) { return rule[0]; },
+    "The worst place of the ring counts: in insulation, in a group, in a hot space. The load may still lie so that one leg carries more than its share: spur_load.");
+inline constexpr auto check_ring_leg_current = check(
+    out{"check_ring_leg_current", "I_1", unit::ampere, "Current in one leg of a ring against the capacity of its cable."},
+    in(arg{"leg_current_a", "I_1", unit::ampere, between(0, 1e4), "lasting current in the leg that carries more"}.usually(5, 30),
+       arg{"capacity_a", "I_z", unit::ampere, positive_to(1e4), "capacity of the cable where it lies, all factors in it"}.usually(14, 32)),
+    rule_use{"ring_leg_current"}, comparator::at_most, source{"BS 7671:2018", "433.1.204", "memory"}, [](auto current, auto) { return current; },
+    [](auto, auto, auto capacity) { return capacity; },
+    "The ring's device does not see the share of one leg. A large load near the board, or a broken ring, puts nearly all of it on one leg.");
+inline constexpr column floor_area_rule[] = {{"A_max", unit::square_metre}};
+inline constexpr auto check_ring_floor_area = check(
+    out{"check_ring_floor_area", "A", unit::square_metre, "Floor area served by one ring for socket outlets against the usual design rule."},
+    in(arg{"floor_area_m2", "A", unit::square_metre, between(0, 1e5), "floor area that the ring serves"}.usually(20, 150)),
+    rule_use{"ring_floor_area", "", floor_area_rule}, comparator::at_most, source{"BS 7671:2018", "Appendix 15, informative", "memory"}, [](auto area) { return area; },
+    [](auto rule, auto) { return rule[0]; }, "A rule of design for dwellings, not of safety: kitchens and utility rooms load a ring more than their floor says.");
 
 }  // namespace electrical
 }  // namespace v1

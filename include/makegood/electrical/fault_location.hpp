@@ -211,6 +211,15 @@ inline constexpr auto insulation_at_temperature = formula(
     remarks{"a rule of thumb, a factor of two either way over 20 K: materials differ; not a ground for passing a reading below its limit",
             "the reading itself at its own temperature"});
 
+inline constexpr column test_voltage_columns[] = {{"U", unit::volt}};
+inline constexpr choice_row test_voltage_rows[] = {{"selv_pelv", "SELV or PELV", {250}}, {"up_to_500_v", "up to and including 500 V", {500}}, {"above_500_v", "above 500 V", {1000}},
+                                                   {"up_to_500_v_surge_device", "up to 500 V, with a surge protective device that cannot be taken off (recalled)", {250}}};
+inline constexpr choice_table test_voltages{test_voltage_columns, test_voltage_rows};
+inline constexpr auto insulation_test_voltage = formula(
+    out{"insulation_test_voltage", "U", unit::volt, "Direct voltage with which the insulation of a circuit is tested."},
+    in(choice{"circuit_kind", test_voltages, "kind of circuit"}), source{"IEC 60364-6", "Table 6.1"}, [](auto kind) { return kind[0]; },
+    remarks{"printed values", "the least resistance belongs to the rulebook: check_insulation"});
+
 inline constexpr auto polarisation_index = formula(
     out{"polarisation_index", "PI", unit::ratio, "Insulation resistance after ten minutes over that after one minute."},
     in(arg{"after_10_min_mohm", "R_10", unit::megaohm, between(0, 1e9), "insulation resistance after ten minutes under test voltage"}.usually(10, 5000).read_by(

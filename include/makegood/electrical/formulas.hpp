@@ -8,4 +8,5 @@
 #include "devices.hpp"
 #include "fault_location.hpp"
 #include "protection.hpp"
+#include "runs.hpp"
 #include "sizing.hpp"

@@ -29,6 +29,22 @@ using entries = list<
     required_capacity,
     short_overload_current,
     smallest_size,
+    tabulated_voltage_drop,
+    flex_capacity,
+    flex_voltage_drop,
+    awg_diameter,
+    awg_area,
+    awg_gauge,
+    conductor_resistivity,
+    resistance_from_resistivity,
+    spread_voltage_drop,
+    ring_spread_voltage_drop,
+    ring_assumed_current,
+    ring_leg_current,
+    longest_run_by_drop,
+    longest_ring_by_drop,
+    longest_run_by_loop,
+    longest_ring_by_loop,
     cross_connected_resistance,
     check_voltage_drop,
     adiabatic_k,
@@ -75,6 +91,7 @@ using entries = list<
     unknown_branch_insulation,
     insulation_of_length,
     insulation_at_temperature,
+    insulation_test_voltage,
     polarisation_index,
     check_adiabatic,
     check_loop_impedance,
@@ -94,7 +111,11 @@ using entries = list<
     check_fuse_for_load,
     check_flex_for_fuse,
     check_rcd_type_for_load,
-    check_maximum_demand>;
+    check_maximum_demand,
+    check_rcd_ramp,
+    check_ring_capacity,
+    check_ring_leg_current,
+    check_ring_floor_area>;
 
 }  // namespace electrical
 }  // namespace v1

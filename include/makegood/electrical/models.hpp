@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 #include "../reading.hpp"
 #include "demand.hpp"
@@ -125,14 +126,18 @@ inline size_by_condition cable_size(std::string_view method, double rating_a, do
     if (!a.permitted.contains(x[i])) throw range_error("cable_size: " + std::string(a.name) + ": " + v1::detail::out_of_range_text(a, x[i]));
   }
   size_by_condition s;
+  // the conditions of smallest_size, each by itself, from the largest size down
   const auto& capacity = method_capacity_rows[row].values;
-  for (std::size_t i = flat_twin_sizes; i-- > 0;) {
-    const auto& c = flat_twin_cables[i];
-    if (capacity[i] * correction_factor >= rating_a) s.capacity_mm2 = c.area_mm2;
-    if (c.drop_mv_per_a_m * design_current_a * length_m / 1000.0 <= drop_limit_v) s.drop_mm2 = c.area_mm2;
-    if (external_ohm + warm_conductor_factor * (c.r1_plus_r2_mohm_per_m * length_m) / 1000.0 <= loop_limit_ohm) s.loop_mm2 = c.area_mm2;
-    if (let_through_a2s <= square(protective_core_k * c.protective_mm2)) s.energy_mm2 = c.area_mm2;
-  }
+  const auto of = [&](auto i) {
+    const double area = flat_twin_cables[i].area_mm2;
+    if (detail::carries(i, capacity, rating_a, correction_factor)) s.capacity_mm2 = area;
+    if (detail::drops_little(i, design_current_a, length_m, drop_limit_v)) s.drop_mm2 = area;
+    if (detail::disconnects(i, length_m, external_ohm, loop_limit_ohm)) s.loop_mm2 = area;
+    if (detail::survives(i, let_through_a2s)) s.energy_mm2 = area;
+  };
+  [&]<std::size_t... I>(std::index_sequence<I...>) {
+    (of(std::integral_constant<std::size_t, flat_twin_sizes - 1 - I>{}), ...);
+  }(std::make_index_sequence<flat_twin_sizes>{});
   const std::pair<std::string_view, double> all[] = {{"capacity", s.capacity_mm2}, {"voltage drop", s.drop_mm2}, {"loop impedance", s.loop_mm2}, {"fault energy", s.energy_mm2}};
   double largest = 0.0;
   for (const auto& [name, size] : all) {

@@ -13,15 +13,26 @@ namespace electrical {
 struct flat_twin_cable {
   double area_mm2, protective_mm2, r1_plus_r2_mohm_per_m, drop_mv_per_a_m;
 };
-inline constexpr flat_twin_cable flat_twin_cables[] = {{1, 1, 36.2, 44},      {1.5, 1, 30.2, 29},   {2.5, 1.5, 19.51, 18}, {4, 1.5, 16.71, 11},
-                                                       {6, 2.5, 10.49, 7.3}, {10, 4, 6.44, 4.4}, {16, 6, 4.23, 2.8}};
+namespace detail {
+constexpr double tabulated_drop_of(std::size_t i) { return flat_twin_rows[i].values[6]; }
+}  // namespace detail
+inline constexpr flat_twin_cable flat_twin_cables[] = {
+    {1, 1, 36.2, detail::tabulated_drop_of(0)},     {1.5, 1, 30.2, detail::tabulated_drop_of(1)}, {2.5, 1.5, 19.51, detail::tabulated_drop_of(2)}, {4, 1.5, 16.71, detail::tabulated_drop_of(3)},
+    {6, 2.5, 10.49, detail::tabulated_drop_of(4)}, {10, 4, 6.44, detail::tabulated_drop_of(5)},  {16, 6, 4.23, detail::tabulated_drop_of(6)}};
 inline constexpr std::size_t flat_twin_sizes = sizeof flat_twin_cables / sizeof flat_twin_cables[0];
-// Table 4D5 once more, a row a method: 1, 1.5, 2.5, 4, 6, 10, 16 mm²
+static_assert(flat_twin_sizes == sizeof flat_twin_rows / sizeof flat_twin_rows[0]);
+// flat_twin_rows turned: a row a way of installation, so that one word chooses all its sizes before the kernel runs.
 inline constexpr column method_capacity_columns[] = {{"I_1", unit::ampere}, {"I_1.5", unit::ampere}, {"I_2.5", unit::ampere}, {"I_4", unit::ampere},
                                                      {"I_6", unit::ampere}, {"I_10", unit::ampere},  {"I_16", unit::ampere}};
-inline constexpr choice_row method_capacity_rows[] = {{"100", "method 100", {13, 16, 21, 27, 34, 45, 57}},      {"101", "method 101", {10.5, 13, 17, 22, 27, 36, 46}},
-                                                      {"102", "method 102", {13, 16, 21, 27, 35, 47, 63}},      {"103", "method 103", {8, 10, 13.5, 17.5, 23.5, 32, 42.5}},
-                                                      {"C", "method C", {16, 20, 27, 37, 47, 64, 85}},          {"A", "method A", {11.5, 14.5, 20, 26, 32, 44, 57}}};
+namespace detail {
+constexpr choice_row capacities_of(std::size_t method) {
+  choice_row r{method_rows[method].key, method_rows[method].label};
+  for (std::size_t i = 0; i < flat_twin_sizes; ++i) r.values[i] = flat_twin_rows[i].values[method];
+  return r;
+}
+}  // namespace detail
+inline constexpr choice_row method_capacity_rows[] = {detail::capacities_of(0), detail::capacities_of(1), detail::capacities_of(2),
+                                                      detail::capacities_of(3), detail::capacities_of(4), detail::capacities_of(5)};
 inline constexpr choice_table method_capacities{method_capacity_columns, method_capacity_rows};
 inline constexpr double protective_core_k = 115.0;     ///< a core in the cable, 70 to 160 °C
 inline constexpr double warm_conductor_factor = 1.2;   ///< 20 to 70 °C, the rounded factor of site tables

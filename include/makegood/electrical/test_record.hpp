@@ -39,6 +39,9 @@ struct circuit_record {
   reading fault_current_a{};
   electrical::rcd_kind rcd = rcd_kind::not_stated;
   reading rcd_trip_1x_ms{}, rcd_trip_5x_ms{};
+  reading rcd_trip_half_ms{};                  ///< at half the rated residual current: ordinarily no_trip
+  reading rcd_ramp_ma{};                       ///< current at which it tripped while it rose slowly
+  double rcd_residual_ma = no_number;          ///< rated residual current
 };
 struct board_record {
   reading external_loop_ohm{};  ///< Ze
@@ -55,7 +58,7 @@ inline constexpr std::size_t least_readings_of_a_pattern = 10, least_lines_of_a_
 
 enum class record_relation : unsigned char {
   loop_sum, loop_above_line, cpc_share, ring_line_neutral, ring_cpc_line, ring_cross_low, ring_cross_high, length, fault_current, origin_current, board_fault_current,
-  board_currents, insulation_parallel, rcd_times, rcd_delay, sums_equal, last_digits, repeats
+  board_currents, insulation_parallel, rcd_times, rcd_delay, rcd_half_time, rcd_ramp_low, rcd_ramp_high, sums_equal, last_digits, repeats, rows_copied
 };
 enum class side : unsigned char { above, below, both };
 struct record_relation_row {
@@ -103,12 +106,20 @@ inline constexpr record_relation_row record_relations[] = {
         "the two times are exchanged, or one was not read", "", {"IEC 61008-1", "", "memory"}},
     {"rcd_delay", side::below, "ms", "a delayed device does not trip before 130 ms", "",
         "the device is not a delayed one, or the time is of another one", {"IEC 61008-1", "type S, 130 ms at the rated current", "memory"}},
+    {"rcd_half_time", side::below, "ms", "half the rated current trips no faster than the whole of it", "",
+        "the two times are exchanged, one was not read, or a leakage that came and went was on for one of them", {"IEC 61008-1", "", "memory"}},
+    {"rcd_ramp_low", side::below, "1", "a device that holds at half its rated current trips above that half while the current rises", "",
+        "one of the two was not read, is of another device, or a standing leakage was on for one of them", {"IEC 61008-1", "no trip at 0.5 I_Δn", "memory"}},
+    {"rcd_ramp_high", side::above, "1", "a device that trips at its rated current trips before that while the current rises",
+        "one of the two was not read, or is of another device", "", {"IEC 61008-1", "trip at I_Δn", "memory"}},
     {"sums_equal", side::above, "lines", "independent readings of Zs scatter around Ze + (R1+R2)",
         "Zs may have been worked out as the sum and not read, which a record should say", "", own_derivation},
     {"last_digits", side::above, "readings", "last digits of independent readings are spread evenly",
         "last digits heap on 0 and 5: rounded or estimated by eye", "", own_derivation},
     {"repeats", side::above, "readings", "independent readings repeat no more often than their spread lets them",
-        "the same figure stands more often than readings would repeat it", "", own_derivation}};
+        "the same figure stands more often than readings would repeat it", "", own_derivation},
+    {"rows_copied", side::above, "figures alike", "two circuits share no more figures of resistance and insulation than chance and alike circuits give them",
+        "the one row may have been copied from the other", "", own_derivation}};
 
 struct relation_result {
   record_relation relation = record_relation::loop_sum;
@@ -182,14 +193,15 @@ namespace detail {
 
 class record_analysis {
  public:
-  record_analysis(const std::vector<circuit_record>& circuits, const board_record& board, double level)
-      : circuits_(circuits), board_(board), level_(level) {}
+  record_analysis(const std::vector<circuit_record>& records, const board_record& board, double level)
+      : circuits_(records), board_(board), level_(level) {}
 
   record_result run() {
     demand();
     for (std::size_t i = 0; i < circuits_.size(); ++i) of_circuit(i);
     of_board();
     patterns();
+    copied_rows();
     decide();
     missing();
     words();
@@ -240,6 +252,10 @@ class record_analysis {
       demand_reading(c.fault_current_a, at + "fault_current_a", 1e6, "A", "");
       demand_reading(c.rcd_trip_1x_ms, at + "rcd_trip_1x_ms", 1e4, "ms", "");
       demand_reading(c.rcd_trip_5x_ms, at + "rcd_trip_5x_ms", 1e4, "ms", "");
+      demand_reading(c.rcd_trip_half_ms, at + "rcd_trip_half_ms", 1e4, "ms", "");
+      demand_reading(c.rcd_ramp_ma, at + "rcd_ramp_ma", 1e5, "mA", "");
+      if (!is_nan(c.rcd_residual_ma) && !(c.rcd_residual_ma >= 1.0 && c.rcd_residual_ma <= 1e5))
+        fail(at + "rcd_residual_ma = " + number_text(c.rcd_residual_ma) + " mA: from 1 to 100000 mA; was it A?");
       for (const auto& [x, n] : {std::pair{c.line_mohm_per_m, "line_mohm_per_m"}, {c.cpc_mohm_per_m, "cpc_mohm_per_m"}})
         if (!is_nan(x) && !(x > 0.05 && x <= 200.0)) fail(at + n + " = " + number_text(x) + " mΩ/m: from 0.05 to 200 (2.5 mm² of copper has 7.41)");
       if (!is_nan(c.conductor_temperature_c) && !(c.conductor_temperature_c >= -40.0 && c.conductor_temperature_c <= 120.0))
@@ -400,6 +416,29 @@ class record_analysis {
       residual.value -= 130.0;
       compare(R::rcd_delay, i, residual);
     }
+    of_rcd(i, who);
+  }
+
+  /// Half the rated current, and a current that rises, against what the device did at the rated one.
+  void of_rcd(std::size_t i, const std::string& who) {
+    const auto& c = circuits_[i];
+    const bool once = is_value(c.rcd_trip_1x_ms), never = c.rcd_trip_1x_ms.is == reading::state::no_trip;
+    if (is_value(c.rcd_trip_half_ms) && (once || never)) {
+      measured residual = number(c.rcd_trip_half_ms, reads::rcd_time, who + "time at 0.5x");
+      // no trip at the rated current: it was on for 300 ms at least
+      residual = once ? residual - number(c.rcd_trip_1x_ms, reads::rcd_time, who + "time at 1x") : residual - measured(300.0);
+      residual.add(who + "half-cycle at 0.5x", 10.0 / 1.7320508075688772);
+      compare(R::rcd_half_time, i, residual);
+    }
+    if (!is_value(c.rcd_ramp_ma) || is_nan(c.rcd_residual_ma)) return;
+    const measured share = (1.0 / c.rcd_residual_ma) * number(c.rcd_ramp_ma, reads::current, who + "rising current");
+    const auto against = [&](R r, double end) {
+      measured residual = share - measured(end);
+      residual.add(who + "steps of the rising current, and leakage", 0.1 / 1.7320508075688772);
+      compare(r, i, residual);
+    };
+    if (c.rcd_trip_half_ms.is == reading::state::no_trip) against(R::rcd_ramp_low, 0.5);
+    if (once) against(R::rcd_ramp_high, 1.0);
   }
 
   void of_board() {
@@ -520,7 +559,93 @@ class record_analysis {
     }
   }
 
-  static bool is_pattern(R r) { return r == R::sums_equal || r == R::last_digits || r == R::repeats; }
+  // ---- a row copied from another. Resistances of alike circuits are alike, and so are figures that follow from one another: only the first that
+  // agrees counts in full. Insulation of alike circuits is not alike; so it is what carries weight here. Times, currents and lengths are left out.
+  static constexpr reading circuit_record::*ohm_columns[] = {&circuit_record::line_plus_cpc_ohm, &circuit_record::cpc_ohm, &circuit_record::line_end_to_end_ohm,
+      &circuit_record::neutral_end_to_end_ohm, &circuit_record::cpc_end_to_end_ohm, &circuit_record::loop_ohm};
+  static constexpr reading circuit_record::*insulation_columns[] = {&circuit_record::insulation_line_cpc_mohm, &circuit_record::insulation_line_neutral_mohm,
+      &circuit_record::insulation_neutral_cpc_mohm};
+  static constexpr std::size_t least_rows = 4;
+  static constexpr double chance_of_a_follower = 0.5, least_chance_of_insulation = 0.1;
+  static bool alike(double a, double b) { return fabs(a - b) <= 1e-9 * std::max(a, b); }
+  /// Chance that another circuit shows the figure of `i` in a column, by a smooth density of the column; `j` agrees with it already.
+  double chance_of_figure(reading circuit_record::*column, std::size_t i, std::size_t j, bool logarithmic) const {
+    std::vector<double> all, others;
+    double step = logarithmic ? 1e6 : 0.01;
+    const double v = (circuits_[i].*column).number;
+    if (!(v > 0.0)) return 1.0;
+    for (std::size_t k = 0; k < circuits_.size(); ++k) {
+      const reading& r = circuits_[k].*column;
+      if (!is_value(r) || !(r.number > 0.0)) continue;
+      if (logarithmic)  // the coarsest step that its neighbours in size fit, as the display is not stated
+        while (step > 0.001 && r.number > 0.1 * v && r.number < 10.0 * v && fabs(r.number - step * whole(r.number, step)) > 1e-6 * step + 1e-12 * r.number) step *= 0.1;
+      const double x = logarithmic ? log(r.number) : r.number;
+      all.push_back(x);
+      if (k != i && k != j) others.push_back(x);
+    }
+    if (all.size() < least_rows) return 0.2;
+    const double at = logarithmic ? log(v) : v, size = logarithmic ? step / v : step;
+    const double n = static_cast<double>(all.size());
+    double mean = 0.0, sd = 0.0;
+    for (const double x : all) mean += x / n;
+    for (const double x : all) sd += square(x - mean) / (n - 1.0);
+    const double fine = logarithmic ? std::max(0.05, size) : size, wide = std::max(fine, 0.5 * sqrt(sd) * exp(-0.2 * log(n)));
+    const auto density = [&](const std::vector<double>& points, double width) {
+      double sum = 0.0;
+      for (const double x : points) sum += job::detail::normal_density((at - x) / width);
+      return sum / (static_cast<double>(points.size()) * width);
+    };
+    double most = density(all, wide);
+    for (const double width : {fine, 3.0 * fine})
+      if (width < wide) most = std::max(most, density(others, width));
+    return std::min(1.0, size * most);
+  }
+  struct pair_of_rows {
+    std::size_t i, j, equal, shared;
+    double chance;
+  };
+  void copied_rows() {
+    if (circuits_.size() < least_rows) return;
+    std::vector<pair_of_rows> found;
+    std::size_t pairs = 0;
+    for (std::size_t i = 0; i < circuits_.size(); ++i)
+      for (std::size_t j = i + 1; j < circuits_.size(); ++j) {
+        pair_of_rows p{i, j, 0, 0, 1.0};
+        const auto look = [&](auto& columns_, bool insulation) {
+          std::vector<double> chances;
+          for (const auto column : columns_) {
+            const reading &a = circuits_[i].*column, &b = circuits_[j].*column;
+            if (!is_value(a) || !is_value(b) || (!insulation && !(a.number < end_of_fine_display))) continue;
+            ++p.shared;
+            if (!alike(a.number, b.number)) continue;
+            ++p.equal;
+            chances.push_back(chance_of_figure(column, i, j, insulation));
+          }
+          std::sort(chances.begin(), chances.end());
+          for (std::size_t k = 0; k < chances.size(); ++k)
+            p.chance *= k == 0 ? chances[k] : std::max(chances[k], insulation ? least_chance_of_insulation : chance_of_a_follower);
+        };
+        look(ohm_columns, false);
+        look(insulation_columns, true);
+        if (p.shared < 2) continue;
+        ++pairs;
+        if (p.equal >= 2) found.push_back(p);
+      }
+    if (pairs == 0) return;
+    if (found.empty()) return pattern(R::rows_copied, "", 0.0, 1.0, 0.0);
+    // which of the shared figures agree was not laid down beforehand
+    const auto p_value = [&](const pair_of_rows& p) {
+      double ways = 1.0;
+      for (std::size_t k = 0; k < p.equal; ++k) ways *= static_cast<double>(p.shared - k) / static_cast<double>(k + 1);
+      return std::min(1.0, static_cast<double>(pairs) * ways * p.chance);
+    };
+    std::stable_sort(found.begin(), found.end(), [&](const auto& a, const auto& b) { return p_value(a) < p_value(b); });
+    std::string which = name(found[0].i) + " and " + name(found[0].j);
+    for (std::size_t k = 1; k < found.size() && k < 5 && p_value(found[k]) < 0.001; ++k) which += ", " + name(found[k].i) + " and " + name(found[k].j);
+    pattern(R::rows_copied, which, static_cast<double>(found[0].equal), p_value(found[0]), -log(std::max(1e-300, found[0].chance)) / 2.302585092994046);
+  }
+
+  static bool is_pattern(R r) { return r == R::sums_equal || r == R::last_digits || r == R::repeats || r == R::rows_copied; }
   void decide() {
     std::vector<double> p;
     for (const auto& r : out_.relations) p.push_back(r.p_value);
@@ -617,8 +742,8 @@ class record_analysis {
 }  // namespace detail
 
 /// Holds the readings of one board's circuits against each other. `level`: chance that an honest record is contradicted at all.
-inline record_result test_record_consistency(const std::vector<circuit_record>& circuits, const board_record& board = {}, double level = 0.05) {
-  return detail::record_analysis(circuits, board, level).run();
+inline record_result test_record_consistency(const std::vector<circuit_record>& records, const board_record& board = {}, double level = 0.05) {
+  return detail::record_analysis(records, board, level).run();
 }
 
 }  // namespace electrical

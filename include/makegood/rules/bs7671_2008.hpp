@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+// Rulebooks: UK requirements of the 17th edition, BS 7671:2008, and the same with Amendment 3 (2015), to judge an installation by the edition it was built to.
+// Numbers only; the text of the standard is not reproduced. What was neither read nor recalled has no row: a check then says "no rule in book".
+#pragma once
+#include <array>
+#include <cstddef>
+#include <iterator>
+#include "../rulebook.hpp"
+
+namespace makegood {
+inline namespace v1 {
+namespace rules {
+
+inline constexpr rule bs7671_2008_rows[] = {
+    // base %, further % per metre, beyond m, at most further %
+    {"voltage_drop_limit", "lighting", comparator::at_most, {3.0}, {"BS 7671:2008", "Appendix 12 (read in a handbook to this edition)", "seen"}, "3 % of the nominal voltage for lighting"},
+    {"voltage_drop_limit", "other", comparator::at_most, {5.0}, {"BS 7671:2008", "Appendix 12 (read in a handbook to this edition)", "seen"}, "5 % of the nominal voltage for other uses"},
+    {"adiabatic", "", comparator::at_most, {}, {"BS 7671:2008", "434.5.2, 543.1.3", "memory"}, "the energy let through is not above k²S²"},
+    {"minimum_voltage_factor", "", comparator::at_most, {1.0}, {"BS 7671:2008", "411.4.5; Tables 41.2 to 41.4 as printed are U_0/I_a", "seen"}, "Z_s · I_a is not above U_0"},
+    {"insulation_minimum", "selv_pelv", comparator::at_least, {0.5}, {"BS 7671:2008", "Table 61", "memory"}, "0.5 MΩ at 250 V d.c."},
+    {"insulation_minimum", "up_to_500_v", comparator::at_least, {1.0}, {"BS 7671:2008", "Table 61", "memory"}, "1 MΩ at 500 V d.c."},
+    {"insulation_minimum", "above_500_v", comparator::at_least, {1.0}, {"BS 7671:2008", "Table 61", "memory"}, "1 MΩ at 1000 V d.c."},
+    {"rcd_trip_time", "general", comparator::at_most, {300.0}, {"BS EN 61008-1 / 61009-1", "operating time at I_Δn", "seen"}, "300 ms at the rated residual current"},
+    {"rcd_trip_time", "selective", comparator::at_most, {500.0}, {"BS EN 61008-1 / 61009-1", "operating time at I_Δn", "seen"}, "500 ms at the rated residual current"},
+    {"rcd_trip_time", "bs4293", comparator::at_most, {200.0}, {"BS 4293", "operating time at the rated residual current", "seen"}, "200 ms at the rated residual current (older devices)"},
+    {"rcd_trip_window", "general_1x", comparator::within, {0.0, 300.0}, {"BS EN 61008-1 / 61009-1", "Table 1", "seen"}, "at most 300 ms at the rated residual current"},
+    {"rcd_trip_window", "general_2x", comparator::within, {0.0, 150.0}, {"BS EN 61008-1 / 61009-1", "Table 1", "memory"}, "at most 150 ms at twice the rated residual current"},
+    {"rcd_trip_window", "general_5x", comparator::within, {0.0, 40.0}, {"BS EN 61008-1 / 61009-1", "Table 1", "seen"}, "at most 40 ms at five times the rated residual current"},
+    {"rcd_trip_window", "selective_1x", comparator::within, {130.0, 500.0}, {"BS EN 61008-1 / 61009-1", "Table 1", "seen"}, "130 to 500 ms at the rated residual current"},
+    {"rcd_trip_window", "selective_2x", comparator::within, {60.0, 200.0}, {"BS EN 61008-1 / 61009-1", "Table 1; the least time recalled", "memory"}, "60 to 200 ms at twice the rated residual current"},
+    {"rcd_trip_window", "selective_5x", comparator::within, {50.0, 150.0}, {"BS EN 61008-1 / 61009-1", "Table 1; the least time recalled", "memory"}, "50 to 150 ms at five times the rated residual current"},
+    {"rcd_trip_window", "bs4293_1x", comparator::within, {0.0, 200.0}, {"BS 4293", "operating time at the rated residual current", "seen"}, "at most 200 ms at the rated residual current (older devices)"},
+    {"rcd_trip_window", "bs4293_5x", comparator::within, {0.0, 40.0}, {"BS 4293 and BS 7288", "operating time at five times the rated residual current", "seen"}, "at most 40 ms at five times the rated residual current (older devices)"},
+    {"rcd_ramp", "AC", comparator::within, {0.5, 1.0}, {"BS EN 61008-1 / 61009-1", "Table 1: no trip at 0.5 I_Δn, trip at I_Δn", "memory"}, "trips between 0.5 and 1 times the rated residual current"},
+    // 1: asked for, 0: informs; for devices up to that many mA (0: all)
+    {"rcd_test_required", "half", comparator::at_least, {1.0}, {"BS 7671:2008", "part 6, tests of residual current devices", "memory"}, "asked for: no trip at half the rated residual current"},
+    {"rcd_test_required", "1x", comparator::at_least, {1.0}, {"BS 7671:2008", "part 6, tests of residual current devices", "memory"}, "asked for: time at the rated residual current, alternating"},
+    {"rcd_test_required", "5x", comparator::at_least, {1.0, 30.0}, {"BS 7671:2008", "part 6, tests of residual current devices", "memory"}, "asked for up to 30 mA: time at five times the rated residual current"},
+    {"rcd_test_required", "ramp", comparator::at_least, {0.0}, {"BS 7671:2008", "part 6, tests of residual current devices", "memory"}, "informs: current at which it trips"},
+    {"breaking_capacity", "", comparator::at_most, {}, {"BS 7671:2008", "434.5.1", "memory"}, "the device breaks the highest fault current"},
+    {"overload_coordination", "", comparator::within, {}, {"BS 7671:2008", "433.1.1", "memory"}, "I_b ≤ I_n ≤ I_z"},
+    {"overload_operation", "", comparator::at_most, {1.45}, {"BS 7671:2008", "433.1.1", "memory"}, "I_2 ≤ 1.45 I_z"},
+    {"touch_voltage_limit", "general", comparator::at_most, {50.0}, {"BS 7671:2008", "411.5.3, Table 41.5", "seen"}, "50 V a.c."},
+    {"touch_voltage_limit", "special", comparator::at_most, {25.0}, {"BS 7671:2008", "part 7, locations with the lower limit", "memory"}, "25 V a.c."},
+    {"disconnection_time", "tn_final", comparator::at_most, {0.4}, {"BS 7671:2008", "Table 41.1", "seen"}, "0.4 s"},
+    {"disconnection_time", "tt_final", comparator::at_most, {0.2}, {"BS 7671:2008", "Table 41.1", "seen"}, "0.2 s"},
+    {"disconnection_time", "tn_distribution", comparator::at_most, {5.0}, {"BS 7671:2008", "411.3.2.3", "seen"}, "5 s"},
+    {"disconnection_time", "tt_distribution", comparator::at_most, {1.0}, {"BS 7671:2008", "411.3.2.4", "memory"}, "1 s"},
+    {"disconnection_time", "tn_final_120_v", comparator::at_most, {0.8}, {"BS 7671:2008", "Table 41.1", "seen"}, "0.8 s"},
+    {"disconnection_time", "tn_final_400_v", comparator::at_most, {0.2}, {"BS 7671:2008", "Table 41.1", "seen"}, "0.2 s"},
+    {"disconnection_time", "tn_final_above_400_v", comparator::at_most, {0.1}, {"BS 7671:2008", "Table 41.1", "seen"}, "0.1 s"},
+    {"disconnection_time", "tt_final_400_v", comparator::at_most, {0.07}, {"BS 7671:2008", "Table 41.1", "seen"}, "0.07 s"},
+    {"disconnection_time", "tt_final_above_400_v", comparator::at_most, {0.04}, {"BS 7671:2008", "Table 41.1", "seen"}, "0.04 s"},
+    {"ring_leg_capacity", "", comparator::at_least, {20.0}, {"BS 7671:2008", "433.1.5", "seen"}, "the cable of a ring of 30 or 32 A carries at least 20 A where it lies"},
+    {"ring_leg_current", "", comparator::at_most, {}, {"BS 7671:2008", "433.1.5", "memory"}, "no leg carries lastingly more than its cable's capacity"},
+    {"fuse_for_load", "", comparator::at_most, {}, {"BS 7671:2008", "433.1.1", "memory"}, "I_b ≤ I_n"},
+    {"flex_protection", "", comparator::at_most, {}, {"BS 7671:2008", "433.1.1", "memory"}, "I_n ≤ I_z of the cord"},
+    {"maximum_demand", "", comparator::at_most, {}, {"BS 7671:2008", "311", "memory"}, "demand not above the supply's rating"},
+};
+inline constexpr rule_table bs7671_2008{"bs7671:2008", "Requirements for Electrical Installations, IEE Wiring Regulations, 17th edition", "United Kingdom", "BS 7671:2008", "2008-01-01",
+                                        bs7671_2008_rows};
+
+// Amendment 3 brought C_min; nothing else of it was read or recalled.
+inline constexpr auto bs7671_2008_a3_rows = [] {
+  std::array<rule, std::size(bs7671_2008_rows)> rows{};
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    rows[i] = bs7671_2008_rows[i];
+    if (rows[i].limit == "minimum_voltage_factor")
+      rows[i] = {"minimum_voltage_factor", "", comparator::at_most, {0.95}, {"BS 7671:2008+A3:2015", "411.4.5, C_min 0.95", "memory"}, "Z_s · I_a is not above U_0 · C_min"};
+  }
+  return rows;
+}();
+inline constexpr rule_table bs7671_2008_a3{"bs7671:2008+a3", "Requirements for Electrical Installations, IET Wiring Regulations, 17th edition with Amendment 3", "United Kingdom",
+                                           "BS 7671:2008+A3:2015", "2015-01-01", bs7671_2008_a3_rows};
+
+}  // namespace rules
+}  // namespace v1
+}  // namespace makegood
