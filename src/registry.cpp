@@ -82,6 +82,7 @@ std::span<const entry> catalogue() {
     subjects::switching(a);
     subjects::sensing(a);
     subjects::heating(a);
+    subjects::floor(a);
     subjects::air(a);
     subjects::decision(a);
     subjects::diagnosis(a);

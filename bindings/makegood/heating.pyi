@@ -3,7 +3,7 @@
 """Heating elements and floors: resistance, power, surface temperature."""
 
 from collections.abc import Sequence
-from typing import Final, final, Literal, overload
+from typing import Any, Final, final, Literal, overload
 
 import numpy as np
 import numpy.typing as npt
@@ -11,7 +11,7 @@ import numpy.typing as npt
 from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
 from ._measured import MeasuredArray
 from ._rows import Verdicts
-from ._slow import Worked
+from ._slow import Result, Worked
 
 @final
 class _ElementResistance(Formula):
@@ -733,6 +733,36 @@ class _CheckElementResistance(Formula):
         rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
+@final
+class _FloorMaterial(Formula):
+    """Design values of a material of a floor by name: conductivity, density, specific heat, and where they are from."""
+
+    def __call__(self, material: str) -> Result:
+        """Design values of a material of a floor by name: conductivity, density, specific heat, and where they are from."""
+
+@final
+class _FloorWarmUp(Formula):
+    """A heated floor in time: conduction through any stack of layers with the heater between two of them, losses upwards and downwards, a cover over part of it, a thermostat by air, by floor, or by air with a floor limit. Refined until the error asked for is met."""
+
+    def __call__(
+        self,
+        layers: Sequence[dict[str, Any]],
+        power_density_w_per_m2: float,
+        initial_c: float,
+        room: float | dict[str, Any],
+        heater_after_layer: float | None = None,
+        duration_s: float | None = None,
+        below: dict[str, Any] | None = None,
+        cover: dict[str, Any] | None = None,
+        thermostat: dict[str, Any] | None = None,
+        upper_loss: dict[str, Any] | None = None,
+        probe_after_layer: float | None = None,
+        times_s: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | None = None,
+        target_c: float | None = None,
+        error_k: float | None = None,
+    ) -> Result:
+        """A heated floor in time: conduction through any stack of layers with the heater between two of them, losses upwards and downwards, a cover over part of it, a thermostat by air, by floor, or by air with a floor limit. Refined until the error asked for is met."""
+
 element_resistance: Final[_ElementResistance]
 element_power: Final[_ElementPower]
 element_current: Final[_ElementCurrent]
@@ -742,6 +772,8 @@ power_density: Final[_PowerDensity]
 floor_heat_flux: Final[_FloorHeatFlux]
 floor_surface_temperature: Final[_FloorSurfaceTemperature]
 check_element_resistance: Final[_CheckElementResistance]
+floor_material: Final[_FloorMaterial]
+floor_warm_up: Final[_FloorWarmUp]
 
 __all__ = [
     "element_resistance",
@@ -753,4 +785,6 @@ __all__ = [
     "floor_heat_flux",
     "floor_surface_temperature",
     "check_element_resistance",
+    "floor_material",
+    "floor_warm_up",
 ]

@@ -1,0 +1,404 @@
+// SPDX-License-Identifier: MIT
+// Models of the subject heating: heated floors that store heat.
+#include <makegood/heating/floor_model.hpp>
+#include <cmath>
+#include <initializer_list>
+#include <makegood/catalogue.hpp>
+#include "subjects.hpp"
+
+namespace makegood::subjects {
+namespace {
+using namespace makegood::heating;
+using document::array;
+using document::number_or_null;
+using document::object;
+
+std::string celsius_text(double x) { return quantity_text(std::round(10.0 * x) / 10.0, "°C"); }
+std::string duration_text(double s) {
+  if (s < 90.0) return quantity_text(std::round(s), "s");
+  if (s < 5400.0) return quantity_text(std::round(s / 60.0), "min");
+  return quantity_text(std::round(s / 360.0) / 10.0, "h");
+}
+array numbers_list(const std::vector<double>& x) {
+  array a;
+  for (const double one : x) a.push_back(number_or_null(one));
+  return a;
+}
+const object* object_in(std::string_view who, const fields& in, std::string_view name) {
+  if (!in.has(name)) return nullptr;
+  const auto* o = in.need(name).as<object>();
+  if (!o) throw range_error(std::string(who) + ": \"" + std::string(name) + "\" must be an object");
+  return o;
+}
+
+// ---- materials -----------------------------------------------------------------------------------------------------
+
+std::string materials_text() {
+  std::string text;
+  for (const auto& m : floor_materials) text += (text.empty() ? "\"" : ", \"") + std::string(m.name) + "\"";
+  return text;
+}
+const floor_material& material_named(std::string_view who, const std::string& name) {
+  if (const auto* m = find_floor_material(name)) return *m;
+  std::vector<std::string_view> names;
+  for (const auto& m : floor_materials) names.push_back(m.name);
+  const std::string near = document::nearest(name, names);
+  throw range_error(std::string(who) + ": material \"" + name + "\" is not one of " + materials_text() + (near.empty() ? "" : "; did you mean \"" +
+      near + "\"?"));
+}
+
+constexpr model_argument material_arguments[] = {{"material", "text", "name of a material, such as \"ceramic_tile\", \"cement_screed\", \"timber\""}};
+document::value run_material(const object& inputs, const rulebook&) {
+  const fields in("floor_material", inputs);
+  in.only("material");
+  const auto& m = material_named("floor_material", in.text("material"));
+  return object{{"material", m.name},
+                {"description", m.text},
+                {"conductivity_w_per_mk", m.conductivity_w_per_mk},
+                {"density_kg_per_m3", m.density_kg_per_m3},
+                {"specific_heat_j_per_kgk", m.specific_heat_j_per_kgk},
+                {"effusivity_w_s05_per_m2k", std::sqrt(m.conductivity_w_per_mk * m.density_kg_per_m3 * m.specific_heat_j_per_kgk)},
+                {"diffusivity_m2_per_s", m.conductivity_w_per_mk / (m.density_kg_per_m3 * m.specific_heat_j_per_kgk)},
+                {"source", m.from.title},
+                {"grade", m.from.grade},
+                {"text", array{std::string(m.text) + ": " + quantity_text(m.conductivity_w_per_mk, "W/(mK)") + ", " +
+                    quantity_text(m.density_kg_per_m3, "kg/m³") +
+                               ", " + quantity_text(m.specific_heat_j_per_kgk, "J/(kgK)") +
+                                   ". A design value: the product's own data count where they are at hand."}}};
+}
+constexpr model floor_material_model{{"floor_material", "Design values of a material of a floor by name: conductivity, density, specific heat, and "
+    "where they are from.",
+                                      material_arguments, en12524, run_material, nullptr}};
+
+// ---- a build-up as a document --------------------------------------------------------------------------------------
+
+std::vector<floor_layer> layers_from(std::string_view who, const document::value& v) {
+  const auto* list_ = v.as<array>();
+  if (!list_) throw range_error(std::string(who) + ": \"layers\" must be a list, from the surface down");
+  std::vector<floor_layer> layers;
+  for (std::size_t i = 0; i < list_->size(); ++i) {
+    const std::string at = std::string(who) + ": layers[" + std::to_string(i) + "]";
+    const auto* o = (*list_)[i].as<object>();
+    if (!o) throw range_error(at + " must be an object: {\"material\": \"ceramic_tile\", \"thickness_mm\": 10}, its own numbers, or "
+        "{\"resistance_m2k_per_w\": 0.18}");
+    const fields in(at, *o);
+    floor_layer l;
+    if (in.has("name")) l.name = in.text("name");
+    if (in.has("resistance_m2k_per_w")) {
+      in.only("name", "resistance_m2k_per_w");
+      l.resistance_m2k_per_w = in.number("resistance_m2k_per_w");
+      if (!(l.resistance_m2k_per_w > 0.0)) throw range_error(at + ": resistance_m2k_per_w = " + number_text(l.resistance_m2k_per_w) +
+          " m²K/W: above 0");
+    } else {
+      in.only("name", "material", "thickness_mm", "conductivity_w_per_mk", "density_kg_per_m3", "specific_heat_j_per_kgk");
+      l.thickness_m = in.number("thickness_mm") / 1000.0;
+      if (in.has("material")) {
+        const auto& m = material_named(at, in.text("material"));
+        if (l.name.empty()) l.name = m.name;
+        l.conductivity_w_per_mk = m.conductivity_w_per_mk;
+        l.density_kg_per_m3 = m.density_kg_per_m3;
+        l.specific_heat_j_per_kgk = m.specific_heat_j_per_kgk;
+      }
+      const auto own = [&](std::string_view name, double& into) {
+        if (in.has(name)) into = in.number(name);
+        else if (!in.has("material")) throw range_error(at + ": \"" + std::string(name) + "\" is missing; or name a \"material\"");
+      };
+      own("conductivity_w_per_mk", l.conductivity_w_per_mk);
+      own("density_kg_per_m3", l.density_kg_per_m3);
+      own("specific_heat_j_per_kgk", l.specific_heat_j_per_kgk);
+    }
+    layers.push_back(std::move(l));
+  }
+  return layers;
+}
+std::size_t layer_count_in(std::string_view who, const fields& in, std::string_view name, std::size_t otherwise, std::size_t most) {
+  if (!in.has(name)) return otherwise;
+  const double x = in.number(name);
+  if (!(x >= 0.0 && x <= static_cast<double>(most) && x == std::floor(x)))
+    throw range_error(std::string(who) + ": \"" + std::string(name) + "\" = " + number_text(x) + ": a whole number from 0 to " +
+        std::to_string(most) + ", how many layers lie above");
+  return static_cast<std::size_t>(x);
+}
+void room_from(std::string_view who, const fields& in, floor_setup& s, array& assumptions) {
+  const auto& v = in.need("room");
+  if (const auto* x = v.as<double>()) {
+    s.room.temperature_c = *x;
+    assumptions.push_back("The room stays at " + celsius_text(*x) + ", whatever the floor gives off.");
+    return;
+  }
+  const auto* o = v.as<object>();
+  if (!o) throw range_error(std::string(who) + ": \"room\" is a temperature in °C, or an object with \"temperature_c\"");
+  const std::string at = std::string(who) + ": room";
+  const fields room(at, *o);
+  room.only("temperature_c", "heat_loss_w_per_k", "outside_c", "capacity_kj_per_k", "heated_area_m2");
+  s.room.temperature_c = room.number("temperature_c");
+  if (!room.has("heat_loss_w_per_k") && !room.has("capacity_kj_per_k")) {
+    assumptions.push_back("The room stays at " + celsius_text(s.room.temperature_c) + ", whatever the floor gives off.");
+    return;
+  }
+  const double area = room.number("heated_area_m2");
+  if (!(area > 0.0 && area <= 1000.0)) throw range_error(at + ": heated_area_m2 = " + number_text(area) + " m²: above 0, to 1000");
+  s.room.lumped = true;
+  s.room.loss_w_per_m2k = room.number("heat_loss_w_per_k") / area;
+  s.room.capacity_j_per_m2k = 1000.0 * room.number("capacity_kj_per_k") / area;
+  s.room.outside_c = room.number("outside_c");
+  assumptions.push_back("The room is one body at one temperature: air, furniture and the inner skin of the walls together.");
+}
+void below_from(std::string_view who, const fields& in, floor_setup& s, array& assumptions) {
+  const auto* o = object_in(who, in, "below");
+  if (!o) {
+    assumptions.push_back("No heat is lost downwards: \"below\" was left out.");
+    return;
+  }
+  const std::string at = std::string(who) + ": below";
+  const fields below(at, *o);
+  below.only("temperature_c", "resistance_m2k_per_w");
+  s.below.temperature_c = below.number("temperature_c");
+  const double r = below.number("resistance_m2k_per_w");
+  if (!(r >= 1e-9 && r <= 100.0)) throw range_error(at + ": resistance_m2k_per_w = " + number_text(r) + " m²K/W: above 0, to 100");
+  s.below.conductance_w_per_m2k = 1.0 / r;
+}
+void loss_from(std::string_view who, const fields& in, floor_setup& s, array& assumptions) {
+  std::string law = "characteristic";
+  const std::string at = std::string(who) + ": upper_loss";
+  if (const auto* o = object_in(who, in, "upper_loss")) {
+    const fields loss(at, *o);
+    loss.only("law", "coefficient_w_per_m2k", "emissivity", "convection_up_w_per_m2k", "convection_down_w_per_m2k");
+    law = loss.text("law");
+    s.loss.coefficient = loss.number_or("coefficient_w_per_m2k", 10.8);
+    s.loss.emissivity = loss.number_or("emissivity", 0.9);
+    s.loss.convection_up = loss.number_or("convection_up_w_per_m2k", 5.0);
+    s.loss.convection_down = loss.number_or("convection_down_w_per_m2k", 0.7);
+  }
+  if (law == "characteristic") {
+    s.loss.is = surface_loss::law::characteristic;
+    assumptions.push_back(
+        "Surface to room: 8.92 (t_F - t_i)^1.1 W/m², the base characteristic of a heated floor at rest. A floor colder than the room takes 7 "
+            "W/(m²K), as for floor "
+        "cooling: the characteristic says nothing there.");
+  } else if (law == "linear") {
+    s.loss.is = surface_loss::law::linear;
+    assumptions.push_back("Surface to room: " + number_text(s.loss.coefficient) + " W/(m²K) times the difference.");
+  } else if (law == "convection_and_radiation") {
+    s.loss.is = surface_loss::law::parts;
+    assumptions.push_back("Surface to room: convection " + number_text(s.loss.convection_up) + " W/(m²K) upwards, " +
+        number_text(s.loss.convection_down) +
+                          " W/(m²K) into a colder floor, and radiation of emissivity " + number_text(s.loss.emissivity) +
+                              " to walls at the room's temperature.");
+  } else {
+    throw range_error(at + ": law \"" + law + "\" is not one of \"characteristic\", \"linear\", \"convection_and_radiation\"");
+  }
+}
+void cover_from(std::string_view who, const fields& in, floor_setup& s) {
+  const auto* o = object_in(who, in, "cover");
+  if (!o) return;
+  const std::string at = std::string(who) + ": cover";
+  const fields cover(at, *o);
+  cover.only("resistance_m2k_per_w", "area_ratio");
+  s.cover_resistance = cover.number("resistance_m2k_per_w");
+  s.cover_ratio = cover.number("area_ratio");
+  if (!(s.cover_resistance > 0.0)) throw range_error(at + ": resistance_m2k_per_w must be above 0 (one tog is 0.1 m²K/W)");
+}
+void thermostat_from(std::string_view who, const fields& in, floor_setup& s) {
+  const auto* o = object_in(who, in, "thermostat");
+  if (!o) return;
+  const std::string at = std::string(who) + ": thermostat";
+  const fields t(at, *o);
+  t.only("senses", "set_point_c", "hysteresis_k", "floor_limit_c", "limit_hysteresis_k", "air_offset_k", "air_elsewhere_c", "probe_covered");
+  auto& to = s.thermostat;
+  const std::string& senses = t.text("senses");
+  using by = floor_thermostat::senses;
+  if (senses == "air") to.by = by::air;
+  else if (senses == "floor") to.by = by::floor;
+  else if (senses == "air_with_floor_limit") to.by = by::air_with_floor_limit;
+  else throw range_error(at + ": senses \"" + senses + "\" is not one of \"air\", \"floor\", \"air_with_floor_limit\"");
+  to.set_c = t.number("set_point_c");
+  to.hysteresis_k = t.number_or("hysteresis_k", 1.0);
+  if (to.by == by::air_with_floor_limit) to.floor_limit_c = t.number("floor_limit_c");
+  to.limit_hysteresis_k = t.number_or("limit_hysteresis_k", 1.0);
+  to.air_offset_k = t.number_or("air_offset_k", 0.0);
+  if (t.has("air_elsewhere_c")) to.elsewhere_c = t.number("air_elsewhere_c");
+  heating::detail::demand_between(at, "air_offset_k", to.air_offset_k, -50.0, 50.0, "K");
+  if (!is_nan(to.elsewhere_c)) heating::detail::demand_between(at, "air_elsewhere_c", to.elsewhere_c, absolute_zero_c, 60.0, "°C");
+  if (t.has("probe_covered")) {
+    const auto* b = t.need("probe_covered").as<bool>();
+    if (!b) throw range_error(at + ": \"probe_covered\" is true or false");
+    s.probe_covered = *b;
+    if (*b && !(s.cover_ratio > 0.0)) throw range_error(at + ": \"probe_covered\" needs a \"cover\"");
+  }
+}
+floor_setup setup_from(std::string_view who, const fields& in, array& assumptions) {
+  floor_setup s;
+  s.layers = layers_from(who, in.need("layers"));
+  s.heater_after = layer_count_in(who, in, "heater_after_layer", 1, s.layers.size());
+  s.probe_after = layer_count_in(who, in, "probe_after_layer", floor_setup::no_layer, s.layers.size());
+  s.power_w_per_m2 = in.number("power_density_w_per_m2");
+  room_from(who, in, s, assumptions);
+  below_from(who, in, s, assumptions);
+  loss_from(who, in, s, assumptions);
+  cover_from(who, in, s);
+  return s;
+}
+object rest_document(const floor_rest& r) {
+  return object{{"reached", r.reached},
+                {"surface_c", number_or_null(r.surface_c)},
+                {"top_of_cover_c", number_or_null(r.top_of_cover_c)},
+                {"bond_c", number_or_null(r.bond_c)},
+                {"heater_c", number_or_null(r.heater_c)},
+                {"room_c", number_or_null(r.room_c)},
+                {"up_w_per_m2", r.reached ? document::value(r.up_w_per_m2) : document::value(nullptr)},
+                {"down_w_per_m2", r.reached ? document::value(r.down_w_per_m2) : document::value(nullptr)}};
+}
+constexpr std::string_view one_dimension =
+    "The floor is calculated as plane layers: between two runs of the heater it is colder than said here, at them warmer; edges lose more.";
+constexpr std::string_view before_energising =
+    "Before a floor heater is energised: insulation, screen, resistance and RCD are proved, and the adhesive or screed has cured as its maker says. "
+        "Isolation is always open to you.";
+
+// ---- floor_warm_up -------------------------------------------------------------------------------------------------
+
+constexpr source conduction_source{"conservation of heat and Fourier's law; steps: Hosea and Shampine, Applied Numerical Mathematics 20 (1996) 21",
+    "finite volumes, TR-BDF2",
+                                   "derived"};
+constexpr std::string_view layers_text =
+    "from the surface down: {\"material\": \"ceramic_tile\", \"thickness_mm\": 10}, or thickness_mm with conductivity_w_per_mk, density_kg_per_m3, "
+        "specific_heat_j_per_kgk; or "
+    "{\"resistance_m2k_per_w\": 0.18} for a contact, a void or a membrane that stores nothing";
+constexpr model_argument warm_up_arguments[] = {
+    {"layers", "objects", layers_text},
+    {"power_density_w_per_m2", "number", "what the heater delivers for each square metre while it is on, 0 to 1e6 W/m²"},
+    {"initial_c", "number", "temperature of the whole floor at the start, °C"},
+    {"room", "number or object", "temperature in °C, or {\"temperature_c\"} with \"heat_loss_w_per_k\", \"outside_c\", \"capacity_kj_per_k\", "
+        "\"heated_area_m2\" for a room that the floor warms"},
+    {"heater_after_layer", "number", "how many layers lie above the heater; left out: 1", true},
+    {"duration_s", "number", "left out: 14400 s, or the last of times_s", true},
+    {"below", "object", "{\"temperature_c\", \"resistance_m2k_per_w\"} under the last layer; left out: no loss downwards", true},
+    {"cover", "object", "a rug or mat: {\"resistance_m2k_per_w\", \"area_ratio\"} (1 tog = 0.1 m²K/W)", true},
+    {"thermostat", "object",
+     "{\"senses\": \"air\" | \"floor\" | \"air_with_floor_limit\", \"set_point_c\", \"hysteresis_k\" (the whole width, 1), \"floor_limit_c\", "
+         "\"limit_hysteresis_k\", "
+     "\"air_offset_k\", \"air_elsewhere_c\", \"probe_covered\"}; left out: always on",
+     true},
+    {"upper_loss", "object",
+     "{\"law\": \"characteristic\" (left out) | \"linear\" with \"coefficient_w_per_m2k\" (10.8) | \"convection_and_radiation\" with \"emissivity\" "
+         "(0.9), "
+     "\"convection_up_w_per_m2k\" (5), \"convection_down_w_per_m2k\" (0.7)}",
+     true},
+    {"probe_after_layer", "number", "how many layers lie above the floor probe; left out: at the heater", true},
+    {"times_s", "numbers", "when temperatures are wanted, rising; left out: 49 of them, evenly", true},
+    {"target_c", "number", "of the surface: when it is reached", true},
+    {"error_k", "number", "largest error of these temperatures from the calculation's steps and cells, 1e-6 to 5 K; left out: 0.02", true}};
+
+document::value run_warm_up(const object& inputs, const rulebook&) {
+  constexpr std::string_view who = "floor_warm_up";
+  const fields in(who, inputs);
+  in.only("layers", "power_density_w_per_m2", "initial_c", "room", "heater_after_layer", "duration_s", "below", "cover", "thermostat", "upper_loss",
+      "probe_after_layer", "times_s",
+          "target_c", "error_k");
+  array assumptions, cautions, findings, text;
+  floor_setup s = setup_from(who, in, assumptions);
+  thermostat_from(who, in, s);
+  s.initial_c = in.number("initial_c");
+  if (in.has("times_s")) s.times_s = numbers_of(who, "times_s", in.need("times_s"));
+  if (in.has("duration_s")) s.duration_s = in.number("duration_s");
+  else if (!s.times_s.empty()) s.duration_s = s.times_s.back();
+  if (in.has("target_c")) s.target_c = in.number("target_c");
+  if (in.has("error_k")) s.error_k = in.number("error_k");
+  std::vector<floor_passage> marks;
+  for (const auto& m : surface_marks) marks.push_back({m.limit_c});
+  const auto r = floor_warm_up(s, marks);
+
+  array on, passages;
+  for (const bool b : r.on) on.push_back(b);
+  const bool covered = s.cover_ratio > 0.0;
+  for (std::size_t i = 0; i < r.passages.size(); ++i) {
+    const auto& p = r.passages[i];
+    passages.push_back(object{{"limit_c", p.limit_c}, {"text", surface_marks[i].text}, {"uncovered_s", number_or_null(p.uncovered_s)}, {"covered_s",
+        number_or_null(p.covered_s)}});
+    if (!is_nan(p.uncovered_s) || !is_nan(p.covered_s))
+      findings.push_back("The surface " + std::string(is_nan(p.uncovered_s) ? "under the cover " : "") + "passes " + celsius_text(p.limit_c) + " (" +
+          std::string(surface_marks[i].text) +
+                         ") after " + duration_text(is_nan(p.uncovered_s) ? p.covered_s : p.uncovered_s) + ".");
+  }
+  if (!r.rest.reached) findings.push_back("Nothing carries the heat away: the floor would grow warmer as long as the heater is on.");
+  else {
+    text.push_back("With the heater on all the time the surface would come to rest at " + celsius_text(r.rest.surface_c) +
+                   (covered && r.rest_covered.reached ? ", under the cover at " + celsius_text(r.rest_covered.surface_c) : std::string()) + "; " +
+                   quantity_text(std::round(r.rest.up_w_per_m2), "W/m²") + " go up and " + quantity_text(std::round(r.rest.down_w_per_m2), "W/m²") +
+                       " down.");
+    const double hottest = covered && r.rest_covered.reached ? std::max(r.rest.heater_c, r.rest_covered.heater_c) : r.rest.heater_c;
+    if (s.initial_c > hottest + 1e-9 && s.power_w_per_m2 > 0.0)
+      findings.push_back("The floor begins hotter than its heater could ever make it (" + celsius_text(hottest) +
+          " at the heater): another source heats it, or a number is wrong.");
+    if (!is_nan(s.target_c) && is_nan(r.target_s) && s.target_c > std::max(r.rest.surface_c, s.initial_c))
+      findings.push_back(celsius_text(s.target_c) + " is never reached at the surface: at rest it has " + celsius_text(r.rest.surface_c) + ".");
+  }
+  if (!is_nan(s.target_c)) {
+    if (!is_nan(r.target_s)) text.push_back("The surface reaches " + celsius_text(s.target_c) + " after " + duration_text(r.target_s) + ".");
+    else text.push_back("The surface does not reach " + celsius_text(s.target_c) + " within " + duration_text(s.duration_s) + ".");
+  }
+  text.push_back("Highest: surface " + celsius_text(r.highest_surface_c) + (covered ? ", under the cover " + celsius_text(r.highest_covered_c)
+      : std::string()) + ", at the heater " +
+                 celsius_text(r.highest_heater_c) + ".");
+  const std::string numerics = "The steps and cells of the calculation leave about " + quantity_text(r.error_k, "K", 2) + " (asked: " +
+      quantity_text(s.error_k, "K", 2) + "): " +
+                               std::to_string(r.nodes) + " nodes, " + std::to_string(r.steps) + " steps, refined " + (r.refinements == 1
+                                   ? std::string("once") : std::to_string(r.refinements) + " times") +
+                               ". What the build-up really is, leaves more.";
+  text.push_back(numerics);
+  for (const auto& f : findings) text.push_back(f);
+  cautions.push_back(one_dimension);
+  if (covered) cautions.push_back("Under a cover the floor is hotter than beside it, and a probe beside it does not know.");
+  if (s.thermostat.by == floor_thermostat::senses::air) cautions.push_back("Air alone is sensed: nothing here limits the floor's temperature "
+      "(without_floor_limit).");
+  if (s.thermostat.by == floor_thermostat::senses::nothing && s.power_w_per_m2 > 0.0) cautions.push_back("No thermostat was given: the heater is on "
+      "all the time.");
+  cautions.push_back(before_energising);
+  const auto& e = r.energy;
+  return object{{"times_s", numbers_list(r.times_s)},
+                {"surface_c", numbers_list(r.surface_c)},
+                {"covered_surface_c", numbers_list(r.covered_c)},
+                {"probe_c", numbers_list(r.probe_c)},
+                {"heater_c", numbers_list(r.heater_c)},
+                {"room_c", numbers_list(r.room_c)},
+                {"heater_on", on},
+                {"highest_surface_c", r.highest_surface_c},
+                {"highest_covered_surface_c", number_or_null(r.highest_covered_c)},
+                {"highest_heater_c", r.highest_heater_c},
+                {"target_s", number_or_null(r.target_s)},
+                {"passages", passages},
+                {"switched_s", numbers_list(r.switched_s)},
+                {"on_ratio", r.on_ratio},
+                {"supplied_j_per_m2", e.supplied},
+                {"up_j_per_m2", e.up},
+                {"down_j_per_m2", e.down},
+                {"stored_j_per_m2", r.stored_j_per_m2},
+                {"stored_by_room_j_per_m2", r.stored_by_room_j_per_m2},
+                {"lost_by_room_j_per_m2", e.lost_by_room},
+                {"balance_ratio", r.balance_ratio},
+                {"error_k", r.error_k},
+                {"error_asked_k", s.error_k},
+                {"nodes_count", r.nodes},
+                {"steps_count", r.steps},
+                {"refinements_count", r.refinements},
+                {"steady", rest_document(r.rest)},
+                {"steady_covered", covered ? document::value(rest_document(r.rest_covered)) : document::value(nullptr)},
+                {"findings", findings},
+                {"assumptions", assumptions},
+                {"cautions", cautions},
+                {"text", text}};
+}
+constexpr model floor_warm_up_model{
+    {"floor_warm_up",
+     "A heated floor in time: conduction through any stack of layers with the heater between two of them, losses upwards and downwards, a cover over part of it, a thermostat by air, "
+     "by floor, or by air with a floor limit. Refined until the error asked for is met.",
+     warm_up_arguments, conduction_source, run_warm_up, nullptr}};
+
+}  // namespace
+
+void floor(std::vector<entry>& all) {
+  using models = list<floor_material_model, floor_warm_up_model>;
+  append(all, "heating", models{});
+}
+
+}  // namespace makegood::subjects

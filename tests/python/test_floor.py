@@ -1,0 +1,330 @@
+# SPDX-License-Identifier: MIT
+"""Heated floors against simulators that share nothing with the library: dense matrices and eigenvectors where all is linear, small
+explicit steps on an own grid where it is not.
+
+    python tests/python/test_floor.py [N]     # N random floors; prints the worst differences
+"""
+
+from __future__ import annotations
+
+import math
+import random
+import sys
+from typing import Any
+
+import numpy as np
+import pytest
+
+import makegood
+
+H = makegood.heating
+
+TILE = {"thickness_mm": 10, "conductivity_w_per_mk": 1.3, "density_kg_per_m3": 2300, "specific_heat_j_per_kgk": 840}
+SCREED = {"material": "cement_screed", "thickness_mm": 60}
+FLOOR: list[dict[str, Any]] = [
+    {"material": "ceramic_tile", "thickness_mm": 10},
+    {"material": "mortar", "thickness_mm": 5},
+    {"material": "extruded_foam", "thickness_mm": 10},
+    {"name": "contact", "resistance_m2k_per_w": 0.02},
+    {"material": "cement_screed", "thickness_mm": 60},
+]
+MATERIALS = {"ceramic_tile": (1.3, 2300, 840), "mortar": (1.0, 1800, 1000), "extruded_foam": (0.033, 35, 1450), "cement_screed": (1.4, 2000, 1000), "timber": (0.13, 500, 1600),
+             "vinyl": (0.25, 1700, 1400)}  # fmt: skip
+
+
+# ------------------------------------------------------------------------------------------------------- own simulators
+
+
+class Grid:
+    """Cells of at most `step` metres with their nodes in the middle (the library has them at the ends); contacts between them."""
+
+    def __init__(self, layers: list[dict[str, Any]], heater_after: int, step: float) -> None:
+        self.capacity: list[float] = []
+        self.half: list[float] = []  # resistance of half a cell
+        self.contact: list[float] = []  # resistance between cell i and i+1 beside the halves
+        self.first: list[int] = []  # first cell of layer i
+        waiting = 0.0
+        for layer in layers:
+            self.first.append(len(self.capacity))
+            if "resistance_m2k_per_w" in layer:
+                waiting += layer["resistance_m2k_per_w"]
+                continue
+            k, density, heat = MATERIALS[layer["material"]] if "material" in layer else tuple(layer[n] for n in ("conductivity_w_per_mk", "density_kg_per_m3", "specific_heat_j_per_kgk"))
+            d = layer["thickness_mm"] / 1000
+            n = max(4, math.ceil(d / step))
+            for i in range(n):
+                if self.capacity:
+                    self.contact.append(waiting)
+                waiting = 0.0
+                self.capacity.append(d / n * density * heat)
+                self.half.append(d / n / 2 / k)
+        self.last = waiting
+        self.first.append(len(self.capacity))
+        self.n = len(self.capacity)
+        g = [1 / (self.half[i] + self.contact[i] + self.half[i + 1]) for i in range(self.n - 1)]
+        self.g = np.array(g)
+        # a source at an interface between cells a and a+1 goes to both as a current does
+        b = self.first[heater_after]
+        self.source = np.zeros(self.n)
+        if b == 0:
+            self.source[0] = 1.0
+        elif b == self.n:
+            self.source[-1] = 1.0
+        else:
+            up, down = self.half[b - 1], self.contact[b - 1] + self.half[b]  # the tests put contacts below the heater alone
+            self.source[b - 1], self.source[b] = down / (up + down), up / (up + down)
+            self.up, self.down = up, down
+        self.b = b
+
+    def interface(self, t: np.ndarray, layer: int) -> float:
+        """Between two layers that touch, away from the source."""
+        b = self.first[layer]
+        up, down = self.half[b - 1], self.half[b]
+        return float((t[b - 1] / up + t[b] / down) / (1 / up + 1 / down))
+
+    def heater(self, t: np.ndarray, power: float) -> np.ndarray:
+        a, b = t[..., self.b - 1], t[..., self.b]
+        return (a / self.up + b / self.down + power) / (1 / self.up + 1 / self.down)
+
+
+def by_eigenvectors(layers, heater_after, power, initial, room, coefficient, below, cover, times, step=2e-4):
+    """Surface and heater at the times: exact in time, for a linear surface loss."""
+    grid = Grid(layers, heater_after, step)
+    a = np.zeros((grid.n, grid.n))
+    for i, g in enumerate(grid.g):
+        a[i, i] += g
+        a[i + 1, i + 1] += g
+        a[i, i + 1] -= g
+        a[i + 1, i] -= g
+    top = 1 / (grid.half[0] + cover + 1 / coefficient)
+    a[0, 0] += top
+    into = grid.source * power
+    into[0] += top * room
+    if below:
+        bottom = 1 / (grid.half[-1] + grid.last + below[0])
+        a[-1, -1] += bottom
+        into[-1] += bottom * below[1]
+    root = np.sqrt(np.array(grid.capacity))
+    values, vectors = np.linalg.eigh(a / np.outer(root, root))
+    rest = np.linalg.solve(a, into)
+    start = vectors.T @ (root * (initial - rest))
+    surface, heater = [], []
+    for t in times:
+        u = rest + (vectors @ (np.exp(-values * t) * start)) / root
+        flux = top * (u[0] - room)
+        surface.append(u[0] - flux * grid.half[0])
+        heater.append(float(grid.heater(u, power)))
+    return np.array(surface), np.array(heater)
+
+
+def surface_of(first, half, room):
+    """Surface temperature with (first - surface) / half = q(surface), the base characteristic: by Newton from above, for numbers and arrays."""
+    d = np.maximum(first - room, 0.0)  # warmer than the room
+    warm = d.copy() if isinstance(d, np.ndarray) else float(d)
+    for _ in range(8):
+        q = 8.92 * half * np.power(warm, 0.1) if isinstance(warm, np.ndarray) else 8.92 * half * warm**0.1
+        warm = warm - (warm + q * warm - d) / (1 + 1.1 * q)
+    cold = (first - room) / (1 + 7.0 * half)
+    return room + (np.where(first > room, warm, cold) if isinstance(warm, np.ndarray) else warm if first > room else cold)
+
+
+def by_small_steps(layers, heater_after, power, initial, room, below, times, thermostat=None, step=2e-3, lumped=None):
+    """Surface and heater by explicit steps (Heun), with the base characteristic, a thermostat by floor and a room that warms. The probe of
+    the thermostat lies under the second layer: a cell's width from the source there is no jump when it is switched."""
+    grid = Grid(layers, heater_after, step)
+    capacity = np.array(grid.capacity)
+    dt = 0.4 * float(np.min(capacity[1:-1] / (grid.g[:-1] + grid.g[1:])))
+    dt = min(dt, 0.4 * capacity[0] / (1 / grid.half[0] + grid.g[0]), 2.0)
+    u, on, now, air = np.full(grid.n, float(initial)), True, 0.0, float(room)
+    surface, heater, rooms, switched = [], [], [], []
+
+    def rates(u, air, p):
+        into = grid.source * p
+        q = grid.g * (u[:-1] - u[1:])
+        into[:-1] -= q
+        into[1:] += q
+        s = surface_of(float(u[0]), grid.half[0], air)
+        up = (u[0] - s) / grid.half[0]
+        into[0] -= up
+        if below:
+            into[-1] -= (u[-1] - below[1]) / (grid.half[-1] + grid.last + below[0])
+        warming = (float(up) - lumped["loss"] * (air - lumped["outside"])) / lumped["capacity"] if lumped else 0.0
+        return into / capacity, warming, s
+
+    for t in times:
+        while now < t - 1e-9:
+            h = min(dt, t - now)
+            p = power if on else 0.0
+            if thermostat and min(abs(grid.interface(u, 2) - x) for x in thermostat) < 0.02:
+                h = min(h, 0.1)  # so that it does not switch late
+            k1, a1, _ = rates(u, air, p)
+            k2, a2, _ = rates(u + h * k1, air + h * a1, p)
+            before = grid.interface(u, 2) if thermostat else 0.0
+            u = u + 0.5 * h * (k1 + k2)
+            air += 0.5 * h * (a1 + a2)
+            now += h
+            if thermostat:
+                probe = grid.interface(u, 2)
+                if (on and probe >= thermostat[1]) or (not on and probe <= thermostat[0]):
+                    limit = thermostat[1] if on else thermostat[0]
+                    switched.append(now - h * (probe - limit) / (probe - before) if probe != before else now)
+                    on = not on
+        surface.append(float(rates(u, air, 0.0)[2]))
+        heater.append(float(grid.heater(u, power if on else 0.0)))
+        rooms.append(air)
+    return np.array(surface), np.array(heater), np.array(rooms), switched
+
+
+# ------------------------------------------------------------------------------------------------------------ floor_warm_up
+
+
+def linear_case(r: random.Random, step: float = 4e-4) -> float:
+    """One random floor with a linear loss against eigenvectors: the worst difference over the error asked for."""
+    layers = [dict(layer, thickness_mm=layer["thickness_mm"] * r.uniform(0.6, 1.6)) if "thickness_mm" in layer else dict(layer) for layer in FLOOR]
+    if r.random() < 0.5:
+        layers[0] = {"material": r.choice(["timber", "vinyl"]), "thickness_mm": r.uniform(4, 15)}
+    power, initial, room, coefficient = r.uniform(50, 250), r.uniform(5, 25), r.uniform(10, 25), r.uniform(5, 15)
+    below = (r.uniform(0.05, 3), r.uniform(0, 20))
+    cover = r.uniform(0.02, 0.4)
+    times = sorted(r.uniform(120, 20000) for _ in range(5))
+    asked = 10 ** r.uniform(-2.5, -1)
+    found = H.floor_warm_up(
+        layers, power, initial, room, 2, below={"resistance_m2k_per_w": below[0], "temperature_c": below[1]}, cover={"resistance_m2k_per_w": cover, "area_ratio": 0.3},
+        upper_loss={"law": "linear", "coefficient_w_per_m2k": coefficient}, times_s=times, error_k=asked,
+    )  # fmt: skip
+    surface, heater = by_eigenvectors(layers, 2, power, initial, room, coefficient, below, 0.0, times, step)
+    under, _ = by_eigenvectors(layers, 2, power, initial, room, coefficient, below, cover, times, step)
+    assert found.error_k <= asked and found.balance_ratio < 1e-6
+    worst = max(np.max(np.abs(np.array(a) - b)) for a, b in ((found.surface_c, surface), (found.heater_c, heater), (found.covered_surface_c, under)))
+    return worst / (asked + 2e-3)  # what the simulator's own cells may leave
+
+
+def test_linear_floors_against_eigenvectors():
+    r = random.Random(11)
+    assert max(linear_case(r) for _ in range(4)) < 1.0
+
+
+@pytest.mark.parametrize("below", [None, (0.5, 8.0)])
+def test_base_characteristic_and_thermostat_against_small_steps(below):
+    times = [300, 900, 1800, 3600]
+    layers = [dict(layer) for layer in FLOOR]
+    given = {"below": {"resistance_m2k_per_w": below[0], "temperature_c": below[1]}} if below else {}
+    found = H.floor_warm_up(layers, 180, 14, 18, 2, times_s=times, error_k=0.002, **given)
+    surface, heater, _, _ = by_small_steps(layers, 2, 180, 14, 18, below, times)
+    assert np.max(np.abs(np.array(found.surface_c) - surface)) < 0.02
+    assert np.max(np.abs(np.array(found.heater_c) - heater)) < 0.02
+    half = dict(FLOOR[1], thickness_mm=2.5)
+    layers[1:2] = [half, half]
+    held = H.floor_warm_up(
+        layers, 180, 14, 18, 3, times_s=times, error_k=0.002, probe_after_layer=2, thermostat={"senses": "floor", "set_point_c": 24, "hysteresis_k": 2}, **given
+    )
+    _, _, _, switched = by_small_steps(layers, 3, 180, 14, 18, below, times, thermostat=(23, 25), step=1e-3)
+    assert len(held.switched_s) == len(switched) > 2
+    assert np.max(np.abs(np.array(held.switched_s) - switched)) < 1.0  # seconds; what the cells of the simulator leave
+
+
+def test_a_room_that_warms_against_small_steps():
+    times = [600, 1800, 3600, 7200]
+    room = {"temperature_c": 15, "heat_loss_w_per_k": 24, "outside_c": 2, "capacity_kj_per_k": 200, "heated_area_m2": 4}
+    found = H.floor_warm_up(FLOOR, 180, 14, room, 2, times_s=times, error_k=0.005)
+    surface, _, air, _ = by_small_steps(FLOOR, 2, 180, 14, 15, None, times, lumped={"loss": 6.0, "outside": 2.0, "capacity": 50000.0})
+    assert np.max(np.abs(np.array(found.surface_c) - surface)) < 0.03
+    assert np.max(np.abs(np.array(found.room_c) - air)) < 0.03
+
+
+def test_what_a_result_says():
+    floor = H.floor_warm_up(FLOOR, 150, 18, 20, 2, below={"resistance_m2k_per_w": 0.5, "temperature_c": 10}, target_c=27)
+    assert len(floor.times_s) == len(floor.surface_c) == 49 and floor.covered_surface_c == []
+    assert floor.error_k <= floor.error_asked_k == 0.02
+    assert floor.supplied_j_per_m2 == pytest.approx(150 * 14400)
+    assert floor.supplied_j_per_m2 == pytest.approx(floor.up_j_per_m2 + floor.down_j_per_m2 + floor.stored_j_per_m2, rel=1e-6)
+    i = next(i for i, x in enumerate(floor.surface_c) if x > 27)
+    assert floor.times_s[i - 1] < floor.target_s <= floor.times_s[i]
+    assert floor.passages[0]["limit_c"] == 29 and floor.passages[0]["uncovered_s"] > floor.target_s
+    assert any("refined" in line for line in floor.text)
+    assert any("insulation, screen, resistance and RCD" in line for line in floor.cautions)
+    cold = H.floor_warm_up(FLOOR, 30, 18, 20, 2, target_c=29)
+    assert cold.target_s is None and any("never reached" in f for f in cold.findings)
+    hot = H.floor_warm_up(FLOOR, 30, 60, 20, 2, below={"resistance_m2k_per_w": 0.5, "temperature_c": 10})
+    assert any("hotter than its heater" in f for f in hot.findings)
+    endless = H.floor_warm_up(FLOOR, 30, 18, 20, 2, upper_loss={"law": "linear", "coefficient_w_per_m2k": 0})
+    assert any("Nothing carries the heat away" in f for f in endless.findings) and endless.steady["surface_c"] is None
+    assert not any("safe" in line.lower() for line in floor.text + floor.cautions + floor.assumptions)
+
+
+def test_a_floor_limit_holds_what_air_alone_does_not():
+    given = dict(layers=FLOOR, power_density_w_per_m2=180, initial_c=18, room=18, heater_after_layer=2, duration_s=14400, error_k=0.05,
+                 below={"resistance_m2k_per_w": 1.0, "temperature_c": 15})  # fmt: skip
+    air = H.floor_warm_up(**given, thermostat={"senses": "air", "set_point_c": 22})
+    both = H.floor_warm_up(**given, thermostat={"senses": "air_with_floor_limit", "set_point_c": 22, "floor_limit_c": 28})
+    assert air.on_ratio == 1.0 and air.highest_surface_c > 30
+    assert both.on_ratio < 0.9 and max(both.probe_c) <= 28 + 0.05
+    assert any("Air alone" in c for c in air.cautions)
+    offset = H.floor_warm_up(**given, thermostat={"senses": "air", "set_point_c": 22, "air_offset_k": 6})
+    assert offset.on_ratio == 0.0
+    elsewhere = H.floor_warm_up(**given, thermostat={"senses": "air", "set_point_c": 22, "air_elsewhere_c": 23})
+    assert elsewhere.on_ratio == 0.0
+
+
+REFUSED = [
+    (dict(initial_c=-274), "absolute zero"),
+    (dict(room=-300), "absolute zero"),
+    (dict(below={"resistance_m2k_per_w": 1, "temperature_c": -280}), "absolute zero"),
+    (dict(layers=[{"material": "timber", "thickness_mm": 0}]), "without thickness"),
+    (dict(layers=[{"material": "timber", "thickness_mm": float("nan")}]), "thickness_mm"),
+    (dict(layers=[{"material": "timbre", "thickness_mm": 9}]), 'did you mean "timber"'),
+    (dict(layers=[{"thickness_mm": 9}]), "conductivity_w_per_mk"),
+    (dict(layers=[]), "layers"),
+    (dict(layers=[{"resistance_m2k_per_w": 0}]), "resistance_m2k_per_w"),
+    (dict(layers=[{"resistance_m2k_per_w": 0.1}]), "store heat"),
+    (dict(layers=["timber"]), "must be an object"),
+    (dict(heater_after_layer=1.5), "whole number"),
+    (dict(heater_after_layer=9), "whole number"),
+    (dict(power_density_w_per_m2=float("inf")), "not a number"),
+    (dict(power_density_w_per_m2=-5), "power_density"),
+    (dict(duration_s=0), "duration_s"),
+    (dict(times_s=[10, 5]), "rise"),
+    (dict(times_s=[10, float("nan")]), "times_s"),
+    (dict(cover={"resistance_m2k_per_w": 0.1, "area_ratio": 1.2}), "area_ratio"),
+    (dict(thermostat={"senses": "feet", "set_point_c": 22}), "feet"),
+    (dict(thermostat={"senses": "air", "set_point_c": 22, "hysteresis_k": 0}), "hysteresis"),
+    (dict(thermostat={"senses": "air_with_floor_limit", "set_point_c": 22}), "floor_limit_c"),
+    (dict(thermostat={"senses": "floor", "set_point_c": 22, "probe_covered": True}), "cover"),
+    (dict(upper_loss={"law": "quadratic"}), "quadratic"),
+    (dict(room={"temperature_c": 20, "heat_loss_w_per_k": 30, "outside_c": 0, "capacity_kj_per_k": 100, "heated_area_m2": 0}), "heated_area_m2"),
+    (dict(room={"temperature_c": 20, "colour": 3}), "colour"),
+    (dict(error_k=0), "error_k"),
+]
+
+
+@pytest.mark.parametrize("wrong, word", REFUSED, ids=[w for _, w in REFUSED])
+def test_floor_warm_up_refuses_nonsense(wrong, word):
+    given = dict(layers=FLOOR, power_density_w_per_m2=150, initial_c=18, room=20, heater_after_layer=1, duration_s=600)
+    with pytest.raises(makegood.RangeError, match=word):
+        H.floor_warm_up(**(given | wrong))
+
+
+def test_an_error_that_cannot_be_met_is_said():
+    with pytest.raises(makegood.ConvergenceError, match="was not reached"):
+        H.floor_warm_up([{"material": "granite", "thickness_mm": 4000}], 1e5, 20, 20, 0, times_s=[0.01], error_k=1e-6)
+
+
+def test_materials():
+    timber = H.floor_material("timber")
+    assert timber.effusivity_w_s05_per_m2k == pytest.approx(math.sqrt(0.13 * 500 * 1600))
+    assert timber.diffusivity_m2_per_s == pytest.approx(0.13 / (500 * 1600))
+    assert H.floor_material("cement_screed").grade == "memory"
+    with pytest.raises(makegood.RangeError, match="did you mean"):
+        H.floor_material("plywod")
+
+
+def main(arguments: list[str]) -> int:
+    count = int(arguments[0]) if arguments else 100
+    rng = random.Random(5)
+    shares = [linear_case(rng) for _ in range(min(count, 100))]
+    print(f"{len(shares)} random floors with a linear loss: worst difference {max(shares):.3f} of the error asked for, median {sorted(shares)[len(shares) // 2]:.3f}")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
