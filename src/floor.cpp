@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Models of the subject heating: heated floors that store heat.
-#include <makegood/heating/floor_model.hpp>
+#include <makegood/heating/without_floor_limit.hpp>
 #include <cmath>
 #include <initializer_list>
 #include <makegood/catalogue.hpp>
@@ -394,10 +394,140 @@ constexpr model floor_warm_up_model{
      "by floor, or by air with a floor limit. Refined until the error asked for is met.",
      warm_up_arguments, conduction_source, run_warm_up, nullptr}};
 
+// ---- without_floor_limit -------------------------------------------------------------------------------------------
+
+constexpr model_argument unlimited_arguments[] = {
+    {"layers", "objects", layers_text},
+    {"power_density_w_per_m2", "number", "what the heater delivers for each square metre, as rated"},
+    {"set_point_c", "number", "of the air, 5 to 40 °C"},
+    {"finish", "text", "what is laid on top: \"tile\" (left out), \"timber\" or \"vinyl\"; the first layer is that finish", true},
+    {"heater_after_layer", "number", "how many layers lie above the heater; left out: 1", true},
+    {"below", "object", "{\"temperature_c\", \"resistance_m2k_per_w\"} under the last layer; left out: no loss downwards", true},
+    {"cover", "object", "what lies on part of the floor: {\"resistance_m2k_per_w\", \"area_ratio\"}; left out: a rug of 0.15 m²K/W on a quarter",
+        true},
+    {"room", "number or object", "{\"temperature_c\", \"heat_loss_w_per_k\", \"outside_c\", \"capacity_kj_per_k\", \"heated_area_m2\"}; left out: "
+        "the room stands at the set-point", true},
+    {"air_elsewhere_c", "number", "the thermostat senses the air of another room, at this temperature", true},
+    {"worst_power_ratio", "number", "most that the heater may deliver over its rating, 1 to 3; left out: 1.27 (253 V on an element for 230 V, and 5 "
+        "% less resistance)", true},
+    {"written_permission", "bool", "the maker of the heater permits it in writing; left out: no", true}};
+
+document::value run_unlimited(const object& inputs, const rulebook&) {
+  constexpr std::string_view who = "without_floor_limit";
+  const fields in(who, inputs);
+  in.only("layers", "power_density_w_per_m2", "set_point_c", "finish", "heater_after_layer", "below", "cover", "room", "air_elsewhere_c",
+      "worst_power_ratio", "written_permission");
+  array assumptions, cautions, text, acts;
+  unlimited_floor u;
+  u.floor.layers = layers_from(who, in.need("layers"));
+  u.floor.heater_after = layer_count_in(who, in, "heater_after_layer", 1, u.floor.layers.size());
+  u.floor.power_w_per_m2 = in.number("power_density_w_per_m2");
+  u.set_c = in.number("set_point_c");
+  if (in.has("room")) room_from(who, in, u.floor, assumptions);
+  else u.floor.room.temperature_c = is_finite(u.set_c) ? u.set_c : 20.0;
+  below_from(who, in, u.floor, assumptions);
+  loss_from(who, in, u.floor, assumptions);
+  cover_from(who, in, u.floor);
+  if (!in.has("cover")) {
+    u.floor.cover_resistance = 0.15;
+    u.floor.cover_ratio = 0.25;
+    assumptions.push_back("A rug of 0.15 m²K/W lies on a quarter of the floor.");
+  }
+  const std::string finish = in.has("finish") ? in.text("finish") : "tile";
+  u.finish = finish;
+  if (in.has("air_elsewhere_c")) u.sensed_c = in.number("air_elsewhere_c");
+  u.worst_power_ratio = in.has("worst_power_ratio") ? in.number("worst_power_ratio") : 1.27;
+  bool permitted = false;
+  if (in.has("written_permission")) {
+    const auto* b = in.need("written_permission").as<bool>();
+    if (!b) throw range_error("without_floor_limit: \"written_permission\" is true or false");
+    permitted = *b;
+  }
+  const auto r = without_floor_limit(u);
+
+  array cases, reliance;
+  for (const auto& c : r.cases) {
+    array passages;
+    for (const auto& p : c.passages)
+      passages.push_back(object{{"limit_c", p.limit_c}, {"at_bond", p.at_bond}, {"uncovered_s", number_or_null(p.uncovered_s)}, {"covered_s",
+          number_or_null(p.covered_s)}});
+    cases.push_back(object{{"finish", c.finish},
+                           {"as_laid", c.as_laid},
+                           {"limit_c", c.limit_c},
+                           {"limit_at_bond", c.at_bond},
+                           {"usual", rest_document(c.usual)},
+                           {"usual_covered", rest_document(c.usual_covered)},
+                           {"worst", rest_document(c.worst)},
+                           {"worst_covered", rest_document(c.worst_covered)},
+                           {"passages", passages},
+                           {"passes_limit", c.passes_limit}});
+    const auto& own = c.passages.back();
+    const auto after = [&](double s) { return is_nan(s) ? std::string("not within two days") : "after " + duration_text(s); };
+    const auto at = [&](const floor_rest& x) { return x.reached ? celsius_text(c.at_bond ? x.bond_c : x.surface_c) : std::string("without end"); };
+    text.push_back(std::string(c.finish) + (c.as_laid ? " (laid)" : "") + ", limit " + celsius_text(c.limit_c) + (c.at_bond ? " at the bond"
+        : " at the surface") + ": at rest " + at(c.usual) +
+                   " bare and " + at(c.usual_covered) + " covered; at worst " + at(c.worst) + " and " + at(c.worst_covered) +
+                       ". The limit is passed " + after(own.uncovered_s) + " bare, " +
+                   after(own.covered_s) + " covered.");
+  }
+  for (const auto& x : r.reliance)
+    reliance.push_back(object{{"set_point_c", x.set_c},
+                              {"surface_low_c", number_or_null(x.surface_low_c)},
+                              {"surface_high_c", number_or_null(x.surface_high_c)},
+                              {"covered_high_c", number_or_null(x.covered_high_c)}});
+  const auto& here = r.reliance[r.reliance.size() / 2];
+  if (is_finite(here.surface_low_c) && is_finite(here.surface_high_c))
+    text.push_back("The set-point says little of the floor: with the air at " + celsius_text(here.set_c) + " the bare floor may rest anywhere from " +
+        celsius_text(here.surface_low_c) +
+                   " (on a quarter of the time) to " + celsius_text(here.surface_high_c) + " (on all the time)" +
+                   (is_finite(here.covered_high_c) ? ", covered up to " + celsius_text(here.covered_high_c) : std::string()) +
+                       ". Four kelvin less on the dial take about four off that.");
+  if (is_finite(r.surface_per_offset))
+    text.push_back("Each kelvin by which the sensed air is colder than the bathroom's lets the floor be " +
+        number_text(std::round(100.0 * r.surface_per_offset) / 100.0) + " K warmer before it acts.");
+  if (r.never_off) text.push_back("The air that is sensed is another room's, colder than the set-point: the heater is never switched off.");
+  if (r.never_on) text.push_back("The air that is sensed is another room's, warmer than the set-point: the heater is off for now, and comes on for "
+      "good when that room cools.");
+  const std::string outcome = r.passes_limit ? "fail" : "undecided";
+  text.push_back(r.passes_limit ? "Nothing limits the temperature of this floor, and at worst it passes what its finish bears."
+                                : "Nothing limits the temperature of this floor. That this calculation stays below a limit is no limit: a thicker "
+                                    "cover, furniture or a stuck relay changes it.");
+  acts.push_back("Isolate the floor heating and lock it off.");
+  acts.push_back("Or restore the floor limit: mend or replace the floor probe, prove that it is read, and set the thermostat to limit by it.");
+  acts.push_back("Or have the written permission of the heater's maker for this thermostat, this setting and this floor, and keep it with the "
+      "record.");
+  if (permitted) text.push_back("The maker's written permission is stated. It is the maker's word on the heater; this calculation adds no pass to "
+      "it, and the finish and what lies on it have limits of their own.");
+  for (const auto& a : acts) text.push_back(a);
+  cautions.push_back(one_dimension);
+  cautions.push_back("A small cover loses heat sideways, which is left out: it is a little colder under it than said here, under a large one it is "
+      "not.");
+  cautions.push_back("A child, or someone who does not feel heat well, can be burnt by long contact at 43 °C and above.");
+  cautions.push_back(before_energising);
+  return object{{"outcome", outcome},
+                {"passes_limit", r.passes_limit},
+                {"written_permission", permitted},
+                {"room_c", number_or_null(r.room_c)},
+                {"cases", cases},
+                {"reliance", reliance},
+                {"surface_per_offset_ratio", number_or_null(r.surface_per_offset)},
+                {"never_off", r.never_off},
+                {"never_on", r.never_on},
+                {"acts", acts},
+                {"assumptions", assumptions},
+                {"cautions", cautions},
+                {"text", text}};
+}
+constexpr model without_floor_limit_model{
+    {"without_floor_limit",
+     "A floor heater whose thermostat was switched to sense air alone because its floor probe failed: the floor at rest, at worst and under a cover, on tile, timber and vinyl, and how "
+     "soon it passes what the finish bears. Never a pass.",
+     unlimited_arguments, conduction_source, run_unlimited, nullptr}};
+
 }  // namespace
 
 void floor(std::vector<entry>& all) {
-  using models = list<floor_material_model, floor_warm_up_model>;
+  using models = list<floor_material_model, floor_warm_up_model, without_floor_limit_model>;
   append(all, "heating", models{});
 }
 

@@ -763,6 +763,26 @@ class _FloorWarmUp(Formula):
     ) -> Result:
         """A heated floor in time: conduction through any stack of layers with the heater between two of them, losses upwards and downwards, a cover over part of it, a thermostat by air, by floor, or by air with a floor limit. Refined until the error asked for is met."""
 
+@final
+class _WithoutFloorLimit(Formula):
+    """A floor heater whose thermostat was switched to sense air alone because its floor probe failed: the floor at rest, at worst and under a cover, on tile, timber and vinyl, and how soon it passes what the finish bears. Never a pass."""
+
+    def __call__(
+        self,
+        layers: Sequence[dict[str, Any]],
+        power_density_w_per_m2: float,
+        set_point_c: float,
+        finish: str | None = None,
+        heater_after_layer: float | None = None,
+        below: dict[str, Any] | None = None,
+        cover: dict[str, Any] | None = None,
+        room: float | dict[str, Any] | None = None,
+        air_elsewhere_c: float | None = None,
+        worst_power_ratio: float | None = None,
+        written_permission: bool | None = None,
+    ) -> Result:
+        """A floor heater whose thermostat was switched to sense air alone because its floor probe failed: the floor at rest, at worst and under a cover, on tile, timber and vinyl, and how soon it passes what the finish bears. Never a pass."""
+
 element_resistance: Final[_ElementResistance]
 element_power: Final[_ElementPower]
 element_current: Final[_ElementCurrent]
@@ -774,6 +794,7 @@ floor_surface_temperature: Final[_FloorSurfaceTemperature]
 check_element_resistance: Final[_CheckElementResistance]
 floor_material: Final[_FloorMaterial]
 floor_warm_up: Final[_FloorWarmUp]
+without_floor_limit: Final[_WithoutFloorLimit]
 
 __all__ = [
     "element_resistance",
@@ -787,4 +808,5 @@ __all__ = [
     "check_element_resistance",
     "floor_material",
     "floor_warm_up",
+    "without_floor_limit",
 ]

@@ -318,6 +318,96 @@ def test_materials():
         H.floor_material("plywod")
 
 
+# ------------------------------------------------------------------------------------------------------ without_floor_limit
+
+
+def test_without_floor_limit_is_never_a_pass():
+    below = {"resistance_m2k_per_w": 1.0, "temperature_c": 15}
+    found = H.without_floor_limit(FLOOR, 150, 24, heater_after_layer=2, below=below)
+    assert found.outcome == "fail" and found.passes_limit
+    assert [c["finish"] for c in found.cases] == ["tile", "timber", "vinyl"] and found.cases[0]["as_laid"]
+    for power in (1, 10, 40, 150):
+        for permission in (False, True):
+            for finish in ("tile", "timber", "vinyl"):
+                r = H.without_floor_limit(FLOOR, power, 20, finish, 2, below=below, written_permission=permission)
+                assert r.outcome in ("fail", "undecided") and r.outcome == ("fail" if r.passes_limit else "undecided")
+                assert len(r.acts) == 3 and "Isolate" in r.acts[0] and "floor limit" in r.acts[1] and "written permission" in r.acts[2]
+                assert any("permission is stated" in t for t in r.text) == permission
+                assert not any(word in t.lower().split() for t in r.text + r.cautions for word in ("safe", "passes.", "pass."))
+
+
+def rest_of(layers, power, room, below, cover):
+    """Surface at rest by halving, resistances in series: another way than the library's."""
+    r = [layer.get("resistance_m2k_per_w") or layer["thickness_mm"] / 1000 / MATERIALS[layer["material"]][0] for layer in layers]
+    up, down = r[0] + r[1], sum(r[2:]) + below[0]
+    low, high = room - 50, room + 500
+    for _ in range(200):
+        top = 0.5 * (low + high)
+        q = 8.92 * (top - room) ** 1.1 if top > room else 7.0 * (top - room)
+        heater = top + q * (cover + up)
+        if q + (heater - below[1]) / down > power:
+            high = top
+        else:
+            low = top
+    return top + q * cover, top + q * cover + q * r[0]
+
+
+def test_rest_without_floor_limit():
+    below = (1.0, 15.0)
+    found = H.without_floor_limit(FLOOR, 150, 22, heater_after_layer=2, below={"resistance_m2k_per_w": below[0], "temperature_c": below[1]},
+                                  cover={"resistance_m2k_per_w": 0.2, "area_ratio": 0.3}, worst_power_ratio=1.3)  # fmt: skip
+    for case in found.cases:
+        layers = [dict(layer) for layer in FLOOR]
+        if not case["as_laid"]:
+            layers[0] = {"material": case["finish"], "thickness_mm": {"timber": 14, "vinyl": 4}[case["finish"]]}
+        for name, power, cover in (("usual", 150, 0.0), ("usual_covered", 150, 0.2), ("worst", 195, 0.0), ("worst_covered", 195, 0.2)):
+            surface, bond = rest_of(layers, power, 22, below, cover)
+            assert case[name]["surface_c"] == pytest.approx(surface, abs=1e-6) and case[name]["bond_c"] == pytest.approx(bond, abs=1e-6), (case["finish"], name)
+        # limits are passed in the order of their height, and sooner under the cover
+        times = [p["uncovered_s"] for p in case["passages"][:3] if p["uncovered_s"] is not None]
+        assert times == sorted(times)
+        for p in case["passages"]:
+            rest = case["worst_covered"]["bond_c" if p["at_bond"] else "surface_c"]
+            assert (p["covered_s"] is not None) == (rest > p["limit_c"]) or abs(rest - p["limit_c"]) < 0.5
+            if p["uncovered_s"] is not None:
+                assert p["covered_s"] < p["uncovered_s"]
+    rises = [b["surface_high_c"] - a["surface_high_c"] for a, b in zip(found.reliance, found.reliance[1:])]
+    assert all(1.5 < x < 2.1 for x in rises)  # two kelvin on the dial
+    low, high = found.reliance[2]["surface_low_c"], found.reliance[2]["surface_high_c"]
+    assert high - low > 8 and 0.8 < found.surface_per_offset_ratio <= 1.0
+
+
+def test_a_thermostat_in_another_room():
+    room = {"temperature_c": 20, "heat_loss_w_per_k": 12, "outside_c": 0, "capacity_kj_per_k": 300, "heated_area_m2": 4}
+    given = dict(layers=FLOOR, power_density_w_per_m2=150, set_point_c=22, heater_after_layer=2, room=room)
+    own = H.without_floor_limit(**given)
+    cold = H.without_floor_limit(**given, air_elsewhere_c=18)
+    warm = H.without_floor_limit(**given, air_elsewhere_c=23)
+    assert not own.never_off and cold.never_off and warm.never_on
+    assert own.room_c == 22 and cold.room_c > 35  # the bathroom goes where its losses carry the heat away
+    assert any("never switched off" in t for t in cold.text)
+    assert cold.cases[0]["worst"]["surface_c"] > own.cases[0]["worst"]["surface_c"] + 10
+
+
+@pytest.mark.parametrize(
+    "wrong, word",
+    [
+        (dict(finish="glass"), "is not one of"),
+        (dict(set_point_c=60), "set_point_c"),
+        (dict(set_point_c=float("nan")), "not a number"),
+        (dict(power_density_w_per_m2=0), "above 0"),
+        (dict(worst_power_ratio=0.9), "worst_power_ratio"),
+        (dict(written_permission="yes"), "true or false"),
+        (dict(heater_after_layer=0), "finish lies above"),
+        (dict(air_elsewhere_c=-400), "absolute zero"),
+        (dict(thermostat={}), "thermostat"),
+    ],
+)
+def test_without_floor_limit_refuses_nonsense(wrong, word):
+    with pytest.raises((makegood.RangeError, TypeError), match=word):
+        H.without_floor_limit(**(dict(layers=FLOOR, power_density_w_per_m2=150, set_point_c=22) | wrong))
+
+
 def main(arguments: list[str]) -> int:
     count = int(arguments[0]) if arguments else 100
     rng = random.Random(5)

@@ -197,6 +197,7 @@ def test_models_return_what_their_stubs_say(written):
         "electrical.proof_of_isolation": (),
         "heating.floor_material": ("timber",),
         "heating.floor_warm_up": ([{"material": "ceramic_tile", "thickness_mm": 10}, {"material": "cement_screed", "thickness_mm": 60}], 150, 18, 20),
+        "heating.without_floor_limit": ([{"material": "ceramic_tile", "thickness_mm": 10}, {"material": "cement_screed", "thickness_mm": 60}], 150, 22),
         "decision.reliability": ([0, 1, 1], [0.2, 0.7, 0.9]),
     }
     calls = {r["function"]: tuple(r["inputs"].values()) for r in ledger.rows() if r["function"].startswith("decision.")} | calls
