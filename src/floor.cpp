@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Models of the subject heating: heated floors that store heat.
+#include <makegood/heating/warm_up.hpp>
 #include <makegood/heating/without_floor_limit.hpp>
 #include <cmath>
 #include <initializer_list>
@@ -524,10 +525,137 @@ constexpr model without_floor_limit_model{
      "soon it passes what the finish bears. Never a pass.",
      unlimited_arguments, conduction_source, run_unlimited, nullptr}};
 
+// ---- warm_up_evidence ----------------------------------------------------------------------------------------------
+
+constexpr model_argument evidence_arguments[] = {
+    {"times_s", "numbers", "of each reading since the heater was switched on, rising; 0 or less: before it"},
+    {"temperatures_c", "numbers", "as displayed, 2 to 16 of them"},
+    {"build_up", "object", "{\"layers\", \"power_density_w_per_m2\" as rated, \"room\", \"heater_after_layer\", \"probe_after_layer\", \"below\", "
+        "\"cover\"} as in floor_warm_up"},
+    {"proved", "object", "{\"insulation\", \"screen\", \"resistance\", \"rcd\"}: true for what was proved before anything was energised"},
+    {"resolution_k", "number", "one step of the display; left out: 0.5 K", true},
+    {"timing_s", "number", "doubt of each time, half width; left out: 30 s", true},
+    {"room_doubt_k", "number", "standard uncertainty of the room's temperature against the floor's; left out: 1 K", true},
+    {"heater_spacing_mm", "number", "between two runs of the heater; left out: 75 mm", true}};
+constexpr source evidence_source{"conservation of heat; joint likelihood of all readings", "finite volumes, Bayes' rule", "derived"};
+
+document::value run_evidence(const object& inputs, const rulebook&) {
+  constexpr std::string_view who = "warm_up_evidence";
+  const fields in(who, inputs);
+  in.only("times_s", "temperatures_c", "build_up", "proved", "resolution_k", "timing_s", "room_doubt_k", "heater_spacing_mm");
+  array assumptions, cautions, text, missing, readings;
+  warm_up_readings w;
+  w.times_s = numbers_of(who, "times_s", in.need("times_s"));
+  w.temperatures_c = numbers_of(who, "temperatures_c", in.need("temperatures_c"));
+  const auto* built = object_in(who, in, "build_up");
+  if (!built) throw range_error("warm_up_evidence: \"build_up\" is missing");
+  const fields build("warm_up_evidence: build_up", *built);
+  build.only("layers", "power_density_w_per_m2", "room", "heater_after_layer", "probe_after_layer", "below", "cover");
+  w.floor = setup_from("warm_up_evidence: build_up", build, assumptions);
+  assumptions.back() = "Surface to room: 10.8 W/(m²K) times the difference, so that answers add.";  // in place of the law of a floor at rest
+  w.resolution_k = in.has("resolution_k") ? in.number("resolution_k") : 0.5;
+  w.timing_s = in.has("timing_s") ? in.number("timing_s") : 30.0;
+  w.room_doubt_k = in.has("room_doubt_k") ? in.number("room_doubt_k") : 1.0;
+  w.spacing_m = in.has("heater_spacing_mm") ? in.number("heater_spacing_mm") / 1000.0 : 0.075;
+  const auto* proved = object_in(who, in, "proved");
+  if (!proved) throw range_error("warm_up_evidence: \"proved\" is missing: what was proved before anything was energised");
+  const fields before("warm_up_evidence: proved", *proved);
+  before.only("insulation", "screen", "resistance", "rcd");
+  const auto said = [&](const char* name) {
+    if (!before.has(name)) return false;
+    const auto* b = before.need(name).as<bool>();
+    if (!b) throw range_error(std::string("warm_up_evidence: proved: \"") + name + "\" is true or false");
+    return *b;
+  };
+  w.proved = {said("insulation"), said("screen"), said("resistance"), said("rcd")};
+  const struct {
+    bool done;
+    std::string_view what;
+  } needed[] = {{w.proved.insulation, "insulation resistance"}, {w.proved.screen, "continuity of the screen to earth"}, {w.proved.resistance,
+      "resistance of the element"},
+                {w.proved.rcd, "the RCD"}};
+  for (const auto& one : needed)
+    if (!one.done) missing.push_back(one.what);
+  const auto r = warm_up_evidence(w);
+
+  std::string finding;
+  constexpr std::string_view keys[] = {"whole", "part", "not_heating", "none_of_these"};
+  object probabilities;
+  for (std::size_t h = 0; h < 4; ++h) probabilities.set(std::string(keys[h]), r.judged ? document::value(r.probability[h])
+      : document::value(nullptr));
+  const auto leading = static_cast<std::size_t>(r.leading);
+  const double minutes = std::round(r.next_s / 60.0);
+  if (!r.judged) {
+    finding = "not judged: prove first";
+    std::string list_;
+    for (const auto& one : missing) list_ += (list_.empty() ? "" : ", ") + *one.as<std::string>();
+    text.push_back("Not proved before the heater was energised: " + list_ + ". A floor that grows warm is no proof of any of these: isolate, prove "
+        "them, and then read again.");
+  } else if (r.decided) {
+    finding = warm_up_words[leading];
+    text.push_back("The display says: " + finding + " (" + number_text(std::round(1000.0 * r.probability[leading]) / 10.0) + " %).");
+  } else {
+    finding = "cannot tell yet: read again in " + number_text(minutes) + " minutes";
+    if (r.too_hot)
+      text.push_back("The display shows more than this heater can make of this floor (" + celsius_text(r.hottest_c) +
+          "): the reading, the build-up or the source of the heat is another. Isolate, and find out.");
+    else if (r.conflict || leading == 3)
+      text.push_back("None of the explanations fits these readings well: look at the display, the times and the build-up again before more is "
+          "concluded.");
+    text.push_back("It cannot be told yet. Read again " + number_text(minutes) + " minutes after the last reading; then it can be told with about " +
+                   number_text(std::round(100.0 * r.next_probability)) + " % if one of the explanations is true.");
+  }
+  if (r.judged) {
+    text.push_back("Power delivered: " + quantity_text(std::round(r.power_w_per_m2), "W/m²") + ", with 95 % between " +
+        quantity_text(std::round(r.power_low_w_per_m2), "W/m²") + " and " +
+                   quantity_text(std::round(r.power_high_w_per_m2), "W/m²") + " (rated " + quantity_text(w.floor.power_w_per_m2, "W/m²") + ").");
+    for (std::size_t i = 0; i < w.times_s.size(); ++i)
+      readings.push_back(object{{"time_s", w.times_s[i]}, {"read_c", w.temperatures_c[i]}, {"whole_c", r.whole_c[i]}, {"not_heating_c",
+          r.not_heating_c[i]}});
+    if (r.decided && leading == 1) text.push_back("A part that heats carries more than it was made for, if the rest was bypassed: isolate, and "
+        "measure the element's resistance against its label.");
+    if (r.decided && leading == 2) text.push_back("Isolate before anything is opened: a heater that stays cold may still be live.");
+    if (!r.robust) text.push_back("The leading explanation depends on how probable each was held to be before: read again.");
+  }
+  assumptions.push_back("Before any reading: whole 55, part 20, not heating 25 of a hundred (judgement, not counted). Power of a whole mat ± 4 %, "
+      "answer of the build-up ± 15 % (standard uncertainties); the "
+                        "probe lies anywhere between two runs.");
+  cautions.push_back("The display is evidence of heat, not of insulation, earthing or a working RCD.");
+  cautions.push_back("A part of up to a tenth that is missing does not show here: the element's resistance shows it.");
+  cautions.push_back(one_dimension);
+  cautions.push_back(before_energising);
+  return object{{"finding", finding},
+                {"judged", r.judged},
+                {"decided", r.decided},
+                {"leading", r.judged ? document::value(keys[leading]) : document::value(nullptr)},
+                {"probabilities", probabilities},
+                {"robust", r.robust},
+                {"conflict", r.conflict},
+                {"too_hot", r.too_hot},
+                {"power_w_per_m2", number_or_null(r.power_w_per_m2)},
+                {"power_low_w_per_m2", number_or_null(r.power_low_w_per_m2)},
+                {"power_high_w_per_m2", number_or_null(r.power_high_w_per_m2)},
+                {"rated_w_per_m2", w.floor.power_w_per_m2},
+                {"next_reading_s", number_or_null(r.next_s)},
+                {"next_probability", number_or_null(r.next_probability)},
+                {"hottest_c", number_or_null(r.hottest_c)},
+                {"readings", readings},
+                {"not_proved", missing},
+                {"assumptions", assumptions},
+                {"cautions", cautions},
+                {"text", text}};
+}
+constexpr model warm_up_evidence_model{
+    {"warm_up_evidence",
+     "Two or more readings of a display that rises: the power really delivered, and whether the whole mat heats, a part of it, or nothing but the "
+         "room. Only where insulation, screen, "
+     "resistance and RCD were proved before anything was energised.",
+     evidence_arguments, evidence_source, run_evidence, nullptr}};
+
 }  // namespace
 
 void floor(std::vector<entry>& all) {
-  using models = list<floor_material_model, floor_warm_up_model, without_floor_limit_model>;
+  using models = list<floor_material_model, floor_warm_up_model, without_floor_limit_model, warm_up_evidence_model>;
   append(all, "heating", models{});
 }
 

@@ -783,6 +783,23 @@ class _WithoutFloorLimit(Formula):
     ) -> Result:
         """A floor heater whose thermostat was switched to sense air alone because its floor probe failed: the floor at rest, at worst and under a cover, on tile, timber and vinyl, and how soon it passes what the finish bears. Never a pass."""
 
+@final
+class _WarmUpEvidence(Formula):
+    """Two or more readings of a display that rises: the power really delivered, and whether the whole mat heats, a part of it, or nothing but the room. Only where insulation, screen, resistance and RCD were proved before anything was energised."""
+
+    def __call__(
+        self,
+        times_s: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        temperatures_c: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        build_up: dict[str, Any],
+        proved: dict[str, Any],
+        resolution_k: float | None = None,
+        timing_s: float | None = None,
+        room_doubt_k: float | None = None,
+        heater_spacing_mm: float | None = None,
+    ) -> Result:
+        """Two or more readings of a display that rises: the power really delivered, and whether the whole mat heats, a part of it, or nothing but the room. Only where insulation, screen, resistance and RCD were proved before anything was energised."""
+
 element_resistance: Final[_ElementResistance]
 element_power: Final[_ElementPower]
 element_current: Final[_ElementCurrent]
@@ -795,6 +812,7 @@ check_element_resistance: Final[_CheckElementResistance]
 floor_material: Final[_FloorMaterial]
 floor_warm_up: Final[_FloorWarmUp]
 without_floor_limit: Final[_WithoutFloorLimit]
+warm_up_evidence: Final[_WarmUpEvidence]
 
 __all__ = [
     "element_resistance",
@@ -809,4 +827,5 @@ __all__ = [
     "floor_material",
     "floor_warm_up",
     "without_floor_limit",
+    "warm_up_evidence",
 ]

@@ -2,7 +2,7 @@
 """Heated floors against simulators that share nothing with the library: dense matrices and eigenvectors where all is linear, small
 explicit steps on an own grid where it is not.
 
-    python tests/python/test_floor.py [N]     # N random floors; prints the worst differences
+    python tests/python/test_floor.py [N]     # N random floors; prints the worst differences, and how often warm_up_evidence is right
 """
 
 from __future__ import annotations
@@ -408,11 +408,175 @@ def test_without_floor_limit_refuses_nonsense(wrong, word):
         H.without_floor_limit(**(dict(layers=FLOOR, power_density_w_per_m2=150, set_point_c=22) | wrong))
 
 
+# --------------------------------------------------------------------------------------------------------- warm_up_evidence
+
+PROVED = {"insulation": True, "screen": True, "resistance": True, "rcd": True}
+BUILD_UP: dict[str, Any] = {"layers": FLOOR, "power_density_w_per_m2": 150, "heater_after_layer": 2, "below": {"resistance_m2k_per_w": 1.0, "temperature_c": 18}}
+
+
+class Displays:
+    """Floors in two dimensions, many at once: the heater as lines 75 mm apart, half of that wide by symmetry, the base characteristic on top.
+    The probe lies anywhere between two lines. Nothing of it is the library's."""
+
+    def __init__(self, r: np.random.Generator, n: int, minutes: int) -> None:
+        self.kind = r.choice(3, n, p=[0.55, 0.2, 0.25])  # whole, part, not heating
+        self.share = np.where(self.kind == 0, r.normal(1.0, 0.04, n), np.where(self.kind == 1, r.uniform(0.1, 0.9, n), 0.0))
+        self.start = r.uniform(14, 22, n)
+        self.room_told = np.round(self.start + r.uniform(-1, 4, n), 1)
+        room = self.room_told + r.normal(0, 1.0, n)
+        wide, dx, dz = 15, 0.0025, 0.0025
+        kinds = [("ceramic_tile", 4), ("mortar", 2), ("extruded_foam", 4), ("cement_screed", 24)]
+        k = np.empty((n, 34))
+        c = np.empty((n, 34))
+        z = 0
+        for name, cells in kinds:
+            a, density, heat = MATERIALS[name]
+            k[:, z : z + cells] = (a * np.exp(r.normal(0, 0.12, n)))[:, None]
+            c[:, z : z + cells] = (density * heat * dz * np.exp(r.normal(0, 0.12, n)))[:, None]
+            z += cells
+        down = 1 / (dz / (2 * k[:, :-1]) + dz / (2 * k[:, 1:]))  # W/(m²K) between cells one above the other
+        contact = 0.02 * np.exp(r.normal(0, 0.5, n))
+        down[:, 9] = 1 / (1 / down[:, 9] + contact)
+        bottom = 1 / (dz / (2 * k[:, -1]) + 1.0)
+        half = dz / (2 * k[:, 0])
+        beside = k * dz / dx / dx  # W/(m²K) by the area of a cell seen from above, per cell beside
+        source = 150 * self.share * wide  # all of a half spacing comes in at its first column, as the line lies there
+        dt = 0.75
+        column = r.integers(0, wide, n)
+        probe = np.empty((minutes + 1, n))
+        u = np.repeat(np.repeat(self.start[:, None, None], 34, 1), wide, 2)
+        at = np.arange(n)
+        probe[0] = self.start
+        for step in range(int(minutes * 60 / dt)):
+            f = np.zeros_like(u)
+            q = down[:, :, None] * (u[:, :-1] - u[:, 1:])
+            f[:, :-1] -= q
+            f[:, 1:] += q
+            q = beside[:, :, None] * (u[:, :, :-1] - u[:, :, 1:])
+            f[:, :, :-1] -= q
+            f[:, :, 1:] += q
+            s = surface_of(u[:, 0], half[:, None], room[:, None])
+            f[:, 0] -= (u[:, 0] - s) / half[:, None]
+            f[:, -1] -= bottom[:, None] * (u[:, -1] - 18.0)
+            f[:, 5, 0] += source  # in the adhesive, at its bottom
+            u += dt / c[:, :, None] * f
+            if (step + 1) * dt % 60 == 0:
+                probe[round((step + 1) * dt / 60)] = u[at, 5, column]
+        self.probe = probe
+        self.r = r
+
+    def read(self, i: int, minutes: list[float], resolution: float = 0.5, timing: float = 30.0) -> list[float]:
+        t = np.clip(np.array(minutes) + self.r.uniform(-timing, timing, len(minutes)) / 60, 0, len(self.probe) - 1)
+        true = np.interp(t, np.arange(len(self.probe)), self.probe[:, i])
+        return [float(x) for x in resolution * np.round(true / resolution)]
+
+
+def calibration(n: int, seed: int, batch: int = 200) -> dict[str, float]:
+    """How often what is named is right, how probable the truth was held to be, and how often the interval holds the power."""
+    r = np.random.default_rng(seed)
+    named = right = held = told = undecided = 0
+    probability = brier = waited = better = 0.0
+    names = ("whole", "part", "not_heating")
+    done = 0
+    while done < n:
+        size = min(batch, n - done)
+        d = Displays(r, size, 60)
+        for i in range(size):
+            count = int(r.integers(2, 6))
+            minutes = [0.0] + sorted(float(x) for x in r.choice(np.arange(4, 50), count - 1, replace=False))
+            given = dict(build_up=BUILD_UP | {"room": float(d.room_told[i])}, proved=PROVED)
+            times = [60 * m for m in minutes]
+            shown = d.read(i, minutes)
+            e = H.warm_up_evidence(times, shown, **given)
+            truth = names[d.kind[i]]
+            told += 1
+            probability += e.probabilities[truth]
+            brier += sum((e.probabilities[k] - (k == truth)) ** 2 for k in names)
+            held += e.power_low_w_per_m2 - 0.5 <= 150 * d.share[i] <= e.power_high_w_per_m2 + 0.5
+            if e.decided:
+                named += 1
+                right += e.leading == truth
+            elif e.next_reading_s and minutes[-1] + e.next_reading_s / 60 <= 60:
+                undecided += 1
+                waited += e.next_probability
+                later = minutes + [minutes[-1] + e.next_reading_s / 60]
+                again = H.warm_up_evidence([60 * m for m in later], shown + d.read(i, later[-1:]), **given)
+                better += again.probabilities[truth]
+        done += size
+    return {
+        "named": named / told, "right": right / max(1, named), "probability": probability / told, "brier": brier / told, "interval": held / told,
+        "predicted after waiting": waited / max(1, undecided), "found after waiting": better / max(1, undecided),
+    }  # fmt: skip
+
+
+def test_evidence_is_calibrated():
+    found = calibration(25, 3)
+    assert found["named"] > 0.4, found
+    assert found["right"] >= 0.85, found
+    assert found["interval"] >= 0.85, found
+
+
+def test_evidence_says_what_it_must():
+    given = dict(build_up=BUILD_UP | {"room": 20}, proved=PROVED)
+    course = H.floor_warm_up(FLOOR, 150, 18, 20, 2, below=BUILD_UP["below"], times_s=[0, 900, 1800, 3600])
+    shown = [round(2 * x) / 2 for x in course.probe_c]
+    whole = H.warm_up_evidence([0, 900, 1800, 3600], shown, **given)
+    assert whole.decided and whole.finding == "whole mat heating" and whole.probabilities["whole"] > 0.9
+    assert whole.power_low_w_per_m2 < 150 < whole.power_high_w_per_m2
+    assert sum(whole.probabilities.values()) == pytest.approx(1)
+    assert [x["whole_c"] > x["not_heating_c"] for x in whole.readings] == [False, True, True, True]
+    cold = H.warm_up_evidence([0, 900, 1800], [18.0, 18.0, 18.5], **given)
+    assert cold.decided and cold.finding.startswith("not heating") and cold.power_high_w_per_m2 < 40
+    early = H.warm_up_evidence([0, 60], [18.0, 18.0], **given)
+    assert not early.decided and early.finding.startswith("cannot tell yet: read again in") and early.next_reading_s >= 120
+    hot = H.warm_up_evidence([0, 900, 1800], [18.0, 40.0, 60.0], **given)
+    assert not hot.decided and hot.too_hot and any("more than this heater" in t for t in hot.text)
+    for r in (whole, cold, early, hot):
+        assert not any("safe" in t.lower() for t in r.text + r.cautions) and any("not of insulation" in c for c in r.cautions)
+
+
+@pytest.mark.parametrize("which", list(PROVED))
+def test_nothing_is_concluded_before_it_is_proved(which):
+    e = H.warm_up_evidence([0, 1800], [18, 26], BUILD_UP | {"room": 20}, PROVED | {which: False})
+    assert not e.judged and not e.decided and e.finding.startswith("not judged") and len(e.not_proved) == 1
+    assert set(e.probabilities.values()) == {None} and e.power_w_per_m2 is None
+    missing = {k: v for k, v in PROVED.items() if k != which}
+    assert not H.warm_up_evidence([0, 1800], [18, 26], BUILD_UP | {"room": 20}, missing).judged
+
+
+@pytest.mark.parametrize(
+    "wrong, word",
+    [
+        (dict(times_s=[0], temperatures_c=[18]), "two readings"),
+        (dict(times_s=[0, 0]), "rise"),
+        (dict(times_s=[-20, -10]), "after the heater was switched on"),
+        (dict(times_s=[0, float("nan")]), "times_s"),
+        (dict(temperatures_c=[18, -300]), "absolute zero"),
+        (dict(temperatures_c=[18, 300]), "temperatures_c"),
+        (dict(temperatures_c=[18]), "as many"),
+        (dict(times_s=list(range(17)), temperatures_c=[18] * 17), "at most 16"),
+        (dict(resolution_k=0), "resolution_k"),
+        (dict(heater_spacing_mm=0), "heater_spacing_mm"),
+        (dict(proved={"insulation": 1.0}), "true or false"),
+        (dict(proved={"colour": True}), "colour"),
+        (dict(build_up={"layers": FLOOR}), "power_density"),
+        (dict(build_up=BUILD_UP | {"room": 20, "layers": [{"material": "timber", "thickness_mm": 0}, *FLOOR]}), "without thickness"),
+        (dict(build_up=BUILD_UP | {"room": 20, "power_density_w_per_m2": 0}), "above 0"),
+    ],
+)
+def test_evidence_refuses_nonsense(wrong, word):
+    with pytest.raises(makegood.RangeError, match=word):
+        H.warm_up_evidence(**(dict(times_s=[0, 1800], temperatures_c=[18, 24], build_up=BUILD_UP | {"room": 20}, proved=PROVED) | wrong))
+
+
 def main(arguments: list[str]) -> int:
     count = int(arguments[0]) if arguments else 100
     rng = random.Random(5)
     shares = [linear_case(rng) for _ in range(min(count, 100))]
     print(f"{len(shares)} random floors with a linear loss: worst difference {max(shares):.3f} of the error asked for, median {sorted(shares)[len(shares) // 2]:.3f}")
+    print(f"{count} displays of floors in two dimensions:")
+    for name, x in calibration(count, 1).items():
+        print(f"  {name:24}{x:.3f}")
     return 0
 
 
