@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 // Models of the subject heating: heated floors that store heat.
+#include <makegood/heating/floor_scenarios.hpp>
 #include <makegood/heating/warm_up.hpp>
 #include <makegood/heating/without_floor_limit.hpp>
 #include <cmath>
 #include <initializer_list>
-#include <makegood/catalogue.hpp>
+#include <makegood/registry.hpp>
+#include "floor_steps.hpp"
 #include "subjects.hpp"
 
 namespace makegood::subjects {
@@ -652,10 +654,111 @@ constexpr model warm_up_evidence_model{
      "resistance and RCD were proved before anything was energised.",
      evidence_arguments, evidence_source, run_evidence, nullptr}};
 
+// ---- floor_scenarios -----------------------------------------------------------------------------------------------
+
+constexpr model_argument scenario_arguments[] = {
+    {"layers", "objects", layers_text},
+    {"power_density_w_per_m2", "number or numbers", "of each scenario, 0 to 1e6 W/m²; a single number here and below is for all of them"},
+    {"initial_c", "number or numbers", "temperature of the whole floor at the start, °C"},
+    {"room_c", "number or numbers", "temperature of the room, which stays, °C"},
+    {"heater_after_layer", "number", "how many layers lie above the heater; left out: 1", true},
+    {"duration_s", "number", "left out: 14400 s", true},
+    {"below_resistance_m2k_per_w", "number", "under the last layer; left out: no loss downwards", true},
+    {"below_c", "number or numbers", "temperature below that; left out: 20 °C", true},
+    {"cover_m2k_per_w", "number or numbers", "of a cover over the whole floor; left out: none", true},
+    {"coefficient_w_per_m2k", "number", "from the surface to the room; left out: 10.8", true},
+    {"nodes_count", "number", "an even number from 8 to 4096; left out: 150", true},
+    {"steps_count", "number", "left out: 500", true},
+    {"outputs_count", "number", "how many times, evenly; the steps are a multiple; left out: 10", true}};
+
+document::value run_scenarios(const object& inputs, const rulebook&) {
+  constexpr std::string_view who = "floor_scenarios";
+  const fields in(who, inputs);
+  in.only("layers", "power_density_w_per_m2", "initial_c", "room_c", "heater_after_layer", "duration_s", "below_resistance_m2k_per_w", "below_c",
+      "cover_m2k_per_w",
+          "coefficient_w_per_m2k", "nodes_count", "steps_count", "outputs_count");
+  floor_setup s;
+  s.layers = layers_from(who, in.need("layers"));
+  s.heater_after = layer_count_in(who, in, "heater_after_layer", 1, s.layers.size());
+  if (in.has("duration_s")) s.duration_s = in.number("duration_s");
+  if (in.has("below_resistance_m2k_per_w")) {
+    const double r = in.number("below_resistance_m2k_per_w");
+    if (!(r >= 1e-9 && r <= 100.0)) throw range_error("floor_scenarios: below_resistance_m2k_per_w = " + number_text(r) + " m²K/W: above 0, to 100");
+    s.below.conductance_w_per_m2k = 1.0 / r;
+  }
+  s.loss.is = surface_loss::law::linear;
+  if (in.has("coefficient_w_per_m2k")) s.loss.coefficient = in.number("coefficient_w_per_m2k");
+  const auto whole = [&](std::string_view name, int otherwise, double most) {
+    if (!in.has(name)) return otherwise;
+    const double x = in.number(name);
+    if (!(x >= 1.0 && x <= most && x == std::floor(x))) throw range_error("floor_scenarios: \"" + std::string(name) + "\" = " + number_text(x) +
+        ": a whole number from 1 to " + number_text(most));
+    return static_cast<int>(x);
+  };
+  const int nodes = whole("nodes_count", 150, 4096.0), steps = whole("steps_count", 500, 1e7), outputs = whole("outputs_count", 10, 10000.0);
+  std::vector<floor_scenario> all(1);
+  std::size_t count = 0;
+  const auto column = [&](std::string_view name, double floor_scenario::*into, double otherwise, bool needed) {
+    std::vector<double> x{otherwise};
+    if (needed || in.has(name)) {
+      const auto& v = in.need(name);
+      if (const auto* one = v.as<double>()) x = {*one};
+      else x = numbers_of(who, name, v);
+      if (x.empty()) throw range_error("floor_scenarios: \"" + std::string(name) + "\" is empty");
+      if (x.size() > 1 || v.as<array>()) {
+        if (count > 1 && x.size() > 1 && x.size() != count)
+          throw range_error("floor_scenarios: \"" + std::string(name) + "\" has " + std::to_string(x.size()) + " numbers, another list has " +
+              std::to_string(count));
+        if (x.size() > count) {
+          all.resize(x.size(), all.back());
+          count = x.size();
+        }
+      }
+    }
+    for (std::size_t i = 0; i < all.size(); ++i) all[i].*into = x[x.size() == 1 ? 0 : i];
+  };
+  column("power_density_w_per_m2", &floor_scenario::power_w_per_m2, 0.0, true);
+  column("initial_c", &floor_scenario::initial_c, 20.0, true);
+  column("room_c", &floor_scenario::room_c, 20.0, true);
+  column("below_c", &floor_scenario::below_c, 20.0, false);
+  column("cover_m2k_per_w", &floor_scenario::cover_resistance, 0.0, false);
+  static const floor_kernel kernel = floors_of(std::string(instruction_set()).c_str());
+  const auto r = all.size() == 1 ? floor_scenarios(s, all, nodes, steps, outputs) : floor_scenarios(s, all, nodes, steps, outputs, kernel.lanes,
+      kernel.march);
+  array times, surface, heater;
+  for (int o = 1; o <= outputs; ++o) times.push_back(s.duration_s * o / outputs);
+  for (const auto& one : r) {
+    surface.push_back(numbers_list(one.surface_c));
+    heater.push_back(numbers_list(one.heater_c));
+  }
+  return object{{"times_s", times},
+                {"surface_c", surface},
+                {"heater_c", heater},
+                {"assumptions", array{"Surface to room: " + number_text(s.loss.coefficient) +
+                    " W/(m²K) times the difference; rooms and spaces below keep their temperature; the heater is on all the time."}},
+                {"cautions", array{"Equal steps, and no control of their error: floor_warm_up has that.", one_dimension, before_energising}}};
+}
+constexpr model floor_scenarios_model{
+    {"floor_scenarios",
+     "Many scenarios of one heated floor side by side, for tables and what-if: a linear surface loss, equal steps, the heater always on. Several go "
+         "through the processor at once; the "
+     "results are the same bits as one by one.",
+     scenario_arguments, {"implicit midpoint rule after four damped half steps (Rannacher)",
+         "finite volumes, factorised once, from both ends to the middle", "derived"}, run_scenarios, nullptr}};
+
 }  // namespace
 
+floor_kernel floors_of(const char* instruction_set) {
+#if defined(MAKEGOOD_BATCH_X86)
+  const std::string_view set(instruction_set);
+  return set == "avx512" ? avx512::floors() : set == "avx2" ? avx2::floors() : sse2::floors();
+#else
+  return instruction_set ? generic::floors() : generic::floors();
+#endif
+}
+
 void floor(std::vector<entry>& all) {
-  using models = list<floor_material_model, floor_warm_up_model, without_floor_limit_model, warm_up_evidence_model>;
+  using models = list<floor_material_model, floor_warm_up_model, without_floor_limit_model, warm_up_evidence_model, floor_scenarios_model>;
   append(all, "heating", models{});
 }
 

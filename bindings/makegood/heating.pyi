@@ -800,6 +800,28 @@ class _WarmUpEvidence(Formula):
     ) -> Result:
         """Two or more readings of a display that rises: the power really delivered, and whether the whole mat heats, a part of it, or nothing but the room. Only where insulation, screen, resistance and RCD were proved before anything was energised."""
 
+@final
+class _FloorScenarios(Formula):
+    """Many scenarios of one heated floor side by side, for tables and what-if: a linear surface loss, equal steps, the heater always on. Several go through the processor at once; the results are the same bits as one by one."""
+
+    def __call__(
+        self,
+        layers: Sequence[dict[str, Any]],
+        power_density_w_per_m2: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        initial_c: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        room_c: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        heater_after_layer: float | None = None,
+        duration_s: float | None = None,
+        below_resistance_m2k_per_w: float | None = None,
+        below_c: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | None = None,
+        cover_m2k_per_w: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | None = None,
+        coefficient_w_per_m2k: float | None = None,
+        nodes_count: float | None = None,
+        steps_count: float | None = None,
+        outputs_count: float | None = None,
+    ) -> Result:
+        """Many scenarios of one heated floor side by side, for tables and what-if: a linear surface loss, equal steps, the heater always on. Several go through the processor at once; the results are the same bits as one by one."""
+
 element_resistance: Final[_ElementResistance]
 element_power: Final[_ElementPower]
 element_current: Final[_ElementCurrent]
@@ -813,6 +835,7 @@ floor_material: Final[_FloorMaterial]
 floor_warm_up: Final[_FloorWarmUp]
 without_floor_limit: Final[_WithoutFloorLimit]
 warm_up_evidence: Final[_WarmUpEvidence]
+floor_scenarios: Final[_FloorScenarios]
 
 __all__ = [
     "element_resistance",
@@ -828,4 +851,5 @@ __all__ = [
     "floor_warm_up",
     "without_floor_limit",
     "warm_up_evidence",
+    "floor_scenarios",
 ]

@@ -7,8 +7,12 @@ explicit steps on an own grid where it is not.
 
 from __future__ import annotations
 
+import json
 import math
+import os
+import pathlib
 import random
+import subprocess
 import sys
 from typing import Any
 
@@ -567,6 +571,76 @@ def test_nothing_is_concluded_before_it_is_proved(which):
 def test_evidence_refuses_nonsense(wrong, word):
     with pytest.raises(makegood.RangeError, match=word):
         H.warm_up_evidence(**(dict(times_s=[0, 1800], temperatures_c=[18, 24], build_up=BUILD_UP | {"room": 20}, proved=PROVED) | wrong))
+
+
+# ---------------------------------------------------------------------------------------------------------- floor_scenarios
+
+SCENARIOS: dict[str, Any] = dict(
+    layers=FLOOR,
+    power_density_w_per_m2=[60 + 17 * i for i in range(11)],
+    initial_c=[14 + 0.3 * i for i in range(11)],
+    room_c=[19 + 0.2 * i for i in range(11)],
+    cover_m2k_per_w=[0.03 * (i % 4) for i in range(11)],
+    below_c=[8 + i for i in range(11)],
+    heater_after_layer=2,
+    below_resistance_m2k_per_w=0.5,
+    duration_s=7200,
+)
+
+
+def one_by_one() -> list[Any]:
+    names = ("power_density_w_per_m2", "initial_c", "room_c", "cover_m2k_per_w", "below_c")
+    return [H.floor_scenarios(**(SCENARIOS | {n: SCENARIOS[n][i] for n in names})) for i in range(11)]
+
+
+def test_scenarios_are_the_same_bits_alone_together_and_on_every_instruction_set():
+    together = H.floor_scenarios(**SCENARIOS)
+    for i, alone in enumerate(one_by_one()):
+        assert alone.surface_c[0] == together.surface_c[i] and alone.heater_c[0] == together.heater_c[i]
+    code = f"import makegood, json; f = makegood.heating.floor_scenarios(**{SCENARIOS!r}); print(json.dumps([f.surface_c, f.heater_c]))"
+    wanted = json.dumps([together.surface_c, together.heater_c])
+    for name in ("sse2", "avx2", "avx512"):
+        environment = {**os.environ, "MAKEGOOD_INSTRUCTION_SET": name, "PYTHONPATH": str(pathlib.Path(makegood.__file__).parents[1])}
+        assert subprocess.run([sys.executable, "-c", code], env=environment, capture_output=True, text=True, check=True).stdout.strip() == wanted, name
+
+
+def test_scenarios_against_the_refined_floor():
+    for i in (0, 5):
+        given = {n: SCENARIOS[n][i] for n in ("power_density_w_per_m2", "initial_c", "room_c", "cover_m2k_per_w", "below_c")}
+        times = [720 * (k + 1) for k in range(10)]
+        cover = {"cover": {"resistance_m2k_per_w": given["cover_m2k_per_w"], "area_ratio": 1}} if given["cover_m2k_per_w"] else {}
+        exact = H.floor_warm_up(
+            FLOOR, given["power_density_w_per_m2"], given["initial_c"], given["room_c"], 2, below={"resistance_m2k_per_w": 0.5, "temperature_c": given["below_c"]},
+            upper_loss={"law": "linear", "coefficient_w_per_m2k": 10.8}, times_s=times, error_k=1e-4, **cover,
+        )  # fmt: skip
+        worst = []
+        for nodes, steps in ((50, 50), (100, 100), (200, 200)):
+            found = H.floor_scenarios(**(SCENARIOS | given | {"nodes_count": nodes, "steps_count": steps}))
+            assert found.times_s == times
+            worst.append(np.max(np.abs(np.array([found.surface_c[0][1:], found.heater_c[0][1:]]) - np.array([exact.surface_c[1:], exact.heater_c[1:]]))))
+        assert worst[2] < 0.003 and worst[0] / worst[1] > 3 and worst[1] / worst[2] > 3, worst  # second order, step and cell together
+
+
+@pytest.mark.parametrize(
+    "wrong, word",
+    [
+        (dict(nodes_count=151), "even"),
+        (dict(nodes_count=8), "too few"),
+        (dict(steps_count=501), "multiple"),
+        (dict(steps_count=0), "whole number"),
+        (dict(initial_c=[18] * 4), "another list"),
+        (dict(initial_c=[]), "is empty"),
+        (dict(initial_c=-300), "absolute zero"),
+        (dict(room_c=float("nan")), "not a number"),
+        (dict(coefficient_w_per_m2k=0), "linear surface loss"),
+        (dict(power_density_w_per_m2=["150"]), "must be a number"),
+        (dict(below_resistance_m2k_per_w=0), "below_resistance"),
+        (dict(layers=[{"resistance_m2k_per_w": 1}], heater_after_layer=1), "store heat"),
+    ],
+)
+def test_scenarios_refuse_nonsense(wrong, word):
+    with pytest.raises(makegood.RangeError, match=word):
+        H.floor_scenarios(**(SCENARIOS | wrong))
 
 
 def main(arguments: list[str]) -> int:

@@ -204,6 +204,7 @@ def test_models_return_what_their_stubs_say(written):
             {"layers": [{"material": "ceramic_tile", "thickness_mm": 10}, {"material": "cement_screed", "thickness_mm": 60}], "power_density_w_per_m2": 150, "room": 20},
             {"insulation": True, "screen": True, "resistance": True, "rcd": True},
         ),
+        "heating.floor_scenarios": ([{"material": "ceramic_tile", "thickness_mm": 10}, {"material": "cement_screed", "thickness_mm": 60}], [150, 100], 18, 20),
         "decision.reliability": ([0, 1, 1], [0.2, 0.7, 0.9]),
     }
     calls = {r["function"]: tuple(r["inputs"].values()) for r in ledger.rows() if r["function"].startswith("decision.")} | calls
