@@ -610,6 +610,8 @@ MODEL_ARGUMENTS = {
     "readings": "Sequence[float | Measured | Reading | dict[str, Any]] | npt.NDArray[np.floating[Any]]",
     "objects": "Sequence[dict[str, Any]]",
     "object": "dict[str, Any]",
+    "number or numbers": "float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]]",
+    "number or object": "float | dict[str, Any]",
     "text": "str",
     "groups": "Sequence[dict[str, Any]]",
     "bool": "bool",

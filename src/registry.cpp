@@ -83,6 +83,7 @@ std::span<const entry> catalogue() {
     subjects::live_faults(a);
     subjects::sensing(a);
     subjects::heating(a);
+    subjects::floor(a);
     subjects::air(a);
     subjects::setting_out(a);
     subjects::decision(a);

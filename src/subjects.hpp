@@ -10,6 +10,7 @@ namespace makegood::subjects {
 void electrical(std::vector<entry>& all);
 void sensing(std::vector<entry>& all);
 void heating(std::vector<entry>& all);
+void floor(std::vector<entry>& all);           // the rest of the subject heating: floors that store heat
 void air(std::vector<entry>& all);
 void decision(std::vector<entry>& all);
 void setting_out(std::vector<entry>& all);

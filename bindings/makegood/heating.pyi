@@ -3,7 +3,7 @@
 """Heating elements and floors: resistance, power, surface temperature."""
 
 from collections.abc import Sequence
-from typing import Final, final, Literal, overload
+from typing import Any, Final, final, Literal, overload
 
 import numpy as np
 import numpy.typing as npt
@@ -11,7 +11,7 @@ import numpy.typing as npt
 from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
 from ._measured import MeasuredArray
 from ._rows import Verdicts
-from ._slow import Worked
+from ._slow import Result, Worked
 
 @final
 class _ElementResistance(Formula):
@@ -733,6 +733,95 @@ class _CheckElementResistance(Formula):
         rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
 
+@final
+class _FloorMaterial(Formula):
+    """Design values of a material of a floor by name: conductivity, density, specific heat, and where they are from."""
+
+    def __call__(self, material: str) -> Result:
+        """Design values of a material of a floor by name: conductivity, density, specific heat, and where they are from."""
+
+@final
+class _FloorWarmUp(Formula):
+    """A heated floor in time: conduction through any stack of layers with the heater between two of them, losses upwards and downwards, a cover over part of it, a thermostat by air, by floor, or by air with a floor limit. Refined until the error asked for is met."""
+
+    def __call__(
+        self,
+        layers: Sequence[dict[str, Any]],
+        power_density_w_per_m2: float,
+        initial_c: float,
+        room: float | dict[str, Any],
+        heater_after_layer: float | None = None,
+        duration_s: float | None = None,
+        below: dict[str, Any] | None = None,
+        cover: dict[str, Any] | None = None,
+        thermostat: dict[str, Any] | None = None,
+        upper_loss: dict[str, Any] | None = None,
+        probe_after_layer: float | None = None,
+        times_s: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | None = None,
+        target_c: float | None = None,
+        error_k: float | None = None,
+    ) -> Result:
+        """A heated floor in time: conduction through any stack of layers with the heater between two of them, losses upwards and downwards, a cover over part of it, a thermostat by air, by floor, or by air with a floor limit. Refined until the error asked for is met."""
+
+@final
+class _WithoutFloorLimit(Formula):
+    """A floor heater whose thermostat was switched to sense air alone because its floor probe failed: the floor at rest, at worst and under a cover, on tile, timber and vinyl, and how soon it passes what the finish bears. Never a pass."""
+
+    def __call__(
+        self,
+        layers: Sequence[dict[str, Any]],
+        power_density_w_per_m2: float,
+        set_point_c: float,
+        finish: str | None = None,
+        heater_after_layer: float | None = None,
+        below: dict[str, Any] | None = None,
+        cover: dict[str, Any] | None = None,
+        room: float | dict[str, Any] | None = None,
+        air_elsewhere_c: float | None = None,
+        worst_power_ratio: float | None = None,
+        written_permission: bool | None = None,
+    ) -> Result:
+        """A floor heater whose thermostat was switched to sense air alone because its floor probe failed: the floor at rest, at worst and under a cover, on tile, timber and vinyl, and how soon it passes what the finish bears. Never a pass."""
+
+@final
+class _WarmUpEvidence(Formula):
+    """Two or more readings of a display that rises: the power really delivered, and whether the whole mat heats, a part of it, or nothing but the room. Only where insulation, screen, resistance and RCD were proved before anything was energised."""
+
+    def __call__(
+        self,
+        times_s: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        temperatures_c: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        build_up: dict[str, Any],
+        proved: dict[str, Any],
+        resolution_k: float | None = None,
+        timing_s: float | None = None,
+        room_doubt_k: float | None = None,
+        heater_spacing_mm: float | None = None,
+    ) -> Result:
+        """Two or more readings of a display that rises: the power really delivered, and whether the whole mat heats, a part of it, or nothing but the room. Only where insulation, screen, resistance and RCD were proved before anything was energised."""
+
+@final
+class _FloorScenarios(Formula):
+    """Many scenarios of one heated floor side by side, for tables and what-if: a linear surface loss, equal steps, the heater always on. Several go through the processor at once; the results are the same bits as one by one."""
+
+    def __call__(
+        self,
+        layers: Sequence[dict[str, Any]],
+        power_density_w_per_m2: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        initial_c: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        room_c: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        heater_after_layer: float | None = None,
+        duration_s: float | None = None,
+        below_resistance_m2k_per_w: float | None = None,
+        below_c: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | None = None,
+        cover_m2k_per_w: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | None = None,
+        coefficient_w_per_m2k: float | None = None,
+        nodes_count: float | None = None,
+        steps_count: float | None = None,
+        outputs_count: float | None = None,
+    ) -> Result:
+        """Many scenarios of one heated floor side by side, for tables and what-if: a linear surface loss, equal steps, the heater always on. Several go through the processor at once; the results are the same bits as one by one."""
+
 element_resistance: Final[_ElementResistance]
 element_power: Final[_ElementPower]
 element_current: Final[_ElementCurrent]
@@ -742,6 +831,11 @@ power_density: Final[_PowerDensity]
 floor_heat_flux: Final[_FloorHeatFlux]
 floor_surface_temperature: Final[_FloorSurfaceTemperature]
 check_element_resistance: Final[_CheckElementResistance]
+floor_material: Final[_FloorMaterial]
+floor_warm_up: Final[_FloorWarmUp]
+without_floor_limit: Final[_WithoutFloorLimit]
+warm_up_evidence: Final[_WarmUpEvidence]
+floor_scenarios: Final[_FloorScenarios]
 
 __all__ = [
     "element_resistance",
@@ -753,4 +847,9 @@ __all__ = [
     "floor_heat_flux",
     "floor_surface_temperature",
     "check_element_resistance",
+    "floor_material",
+    "floor_warm_up",
+    "without_floor_limit",
+    "warm_up_evidence",
+    "floor_scenarios",
 ]

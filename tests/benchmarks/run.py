@@ -3,8 +3,8 @@
 
 With makegood importable (PYTHONPATH=build/dev/python). Everything that is compared runs in this process, in turns in an order drawn
 anew each round, by the processor's time of the process, and the medians are compared; so that noise of the machine falls on both sides
-of a ratio. Sections: arrays, lengths, limits, memory, calls, errors, imports, checks, sizes, monte_carlo,
-compile, ledger.
+of a ratio. Sections: arrays, lengths, limits, memory, calls, errors, imports, checks, sizes, floor,
+monte_carlo, compile, ledger.
 
 numba, numexpr and matplotlib (pip install numba numexpr matplotlib, or makegood[bench]) and a C++ compiler are used where they are
 there. What is missing is printed as such, and its gate as not measured. Exit status: 1 if a gate is missed, else 0.
@@ -48,6 +48,9 @@ TARGETS = (
     Target("calls", "4 keywords, in calls of math.sqrt", "calls.keywords", 4.0, 2.5, False),
     Target("errors", "raised and caught / a Python function that raises", "errors.ratio", 1.0, 0.7, False),
     Target("monte_carlo", "NumPy / ours, 1e6 trials of 6 normals", "monte_carlo.ratio", 7.0, 10.0, True),
+    Target("floor", "numba with factors / ours, one floor", "floor.numba", 1.8, 2.5, True),
+    Target("floor", "numba with factors / ours, each of eight in lanes", "floor.lanes", 8.0, 12.0, True),
+    Target("floor", "SciPy, a banded solution a step / ours", "floor.SciPy", 20.0, 50.0, True),
     Target("imports", "import makegood", "imports.ms", 10.0, 5.0, False, "ms"),
 )
 
@@ -285,6 +288,22 @@ def part_sizes(run: Run) -> None:
         print(f"  {name:20}{x * 1e3:8.2f} ms for {n} circuits{x / t['ours']:8.2f}")
 
 
+def part_floor(run: Run) -> None:
+    import floor
+    from measuring import medians
+
+    if (wrong := floor.disagreement()) > 1e-9:
+        raise SystemExit(f"floors: the candidates differ by {wrong} K")
+    t = medians(floor.calls(), run.rounds)
+    one = t["ours, one floor"]
+    for name, x in t.items():
+        print(f"  {name:40}{x * 1e3:8.3f} ms, {floor.NODES} nodes, {floor.STEPS} steps{x / one:8.2f}")
+    numba, scipy = t.get("numba, factors made beforehand"), t.get("SciPy, banded solution in each step")
+    run.figures["floor.numba"] = numba / one if numba else None
+    run.figures["floor.lanes"] = 8 * numba / t["ours, eight floors"] if numba else None
+    run.figures["floor.SciPy"] = scipy / one if scipy else None
+
+
 def part_imports(run: Run) -> None:
     import calls
 
@@ -315,6 +334,7 @@ PARTS: dict[str, tuple[str, Callable[[Run], None]]] = {
     "errors": ("An error from Python", part_errors),
     "checks": ("A check from Python", part_checks),
     "sizes": ("Smallest cable of many circuits", part_sizes),
+    "floor": ("A heated floor in equal steps", part_floor),
     "imports": ("Import, each in a new process, time of the processor", part_imports),
     "monte_carlo": ("Monte Carlo", part_monte_carlo),
     "compile": ("Compiling one unit, CPU time", part_compile),

@@ -15,6 +15,7 @@ sys.path.insert(0, str(HERE))
 
 import arrays  # noqa: E402
 import calls  # noqa: E402
+import floor  # noqa: E402
 import measuring  # noqa: E402
 import run as benchmark  # noqa: E402
 
@@ -42,6 +43,11 @@ def test_a_wrong_candidate_is_seen(monkeypatch):
 
 def test_calls_agree():
     assert calls.disagreement() == []
+
+
+def test_floors_agree():
+    assert floor.disagreement() < 1e-9
+    assert len(floor.calls()) >= 2
 
 
 def test_missed_gates_and_missing_measurements():

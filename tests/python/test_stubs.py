@@ -205,6 +205,16 @@ def test_models_return_what_their_stubs_say(written):
         "electrical.point_loads": ("radial", 18, [{"distance_m": 20, "current_a": 10}]),
         "electrical.spur_load": (80, [{"distance_m": 20, "current_a": 10}], "bs7671:2018+a2", 27),
         "electrical.required_rcd_tests": (30, "bs7671:2018+a2"),
+        "heating.floor_material": ("timber",),
+        "heating.floor_warm_up": ([{"material": "ceramic_tile", "thickness_mm": 10}, {"material": "cement_screed", "thickness_mm": 60}], 150, 18, 20),
+        "heating.without_floor_limit": ([{"material": "ceramic_tile", "thickness_mm": 10}, {"material": "cement_screed", "thickness_mm": 60}], 150, 22),
+        "heating.warm_up_evidence": (
+            [0, 1200],
+            [18, 22],
+            {"layers": [{"material": "ceramic_tile", "thickness_mm": 10}, {"material": "cement_screed", "thickness_mm": 60}], "power_density_w_per_m2": 150, "room": 20},
+            {"insulation": True, "screen": True, "resistance": True, "rcd": True},
+        ),
+        "heating.floor_scenarios": ([{"material": "ceramic_tile", "thickness_mm": 10}, {"material": "cement_screed", "thickness_mm": 60}], [150, 100], 18, 20),
         "decision.reliability": ([0, 1, 1], [0.2, 0.7, 0.9]),
     }
     calls = {r["function"]: tuple(r["inputs"].values()) for r in ledger.rows() if r["function"].startswith("decision.")} | calls
