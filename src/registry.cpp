@@ -83,6 +83,8 @@ std::span<const entry> catalogue() {
     subjects::sensing(a);
     subjects::heating(a);
     subjects::air(a);
+    subjects::ventilation(a);
+    subjects::duct_network(a);
     subjects::decision(a);
     subjects::diagnosis(a);
     for (auto& e : a) use_batches(e, table_in_use());

@@ -11,6 +11,8 @@ void electrical(std::vector<entry>& all);
 void sensing(std::vector<entry>& all);
 void heating(std::vector<entry>& all);
 void air(std::vector<entry>& all);
+void ventilation(std::vector<entry>& all);   // the rest of the subject air: runs of duct, fans
+void duct_network(std::vector<entry>& all);  // ... networks
 void decision(std::vector<entry>& all);
 void circuit_tests(std::vector<entry>& all);   // the rest of the subject electrical: rings, spurs and records of tests
 void fault_location(std::vector<entry>& all);  // ... faults along a cable

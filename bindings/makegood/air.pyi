@@ -3,7 +3,7 @@
 """Extract ventilation: moist air, ducts, rates of extract."""
 
 from collections.abc import Sequence
-from typing import Final, final, Literal, overload, TypeAlias
+from typing import Any, Final, final, Literal, overload, TypeAlias
 
 import numpy as np
 import numpy.typing as npt
@@ -2620,6 +2620,78 @@ class _RequiredExtract(Formula):
     def __call__(self, room_kind: str, rulebook: str | Rulebook) -> Result:
         """The extract rate that a rulebook asks for in a kind of room, in l/s, with its source."""
 
+@final
+class _DuctRun(Formula):
+    """Pressure that a run of duct takes at a flow, segment by segment with each one's share, so that the worst is seen; with a band, and cautions where bends stand close or flexible duct lies outside what was tested."""
+
+    def __call__(
+        self,
+        segments: Sequence[dict[str, Any]],
+        flow_l_per_s: float,
+        air: dict[str, Any] | None = None,
+        leakage_class: str | None = None,
+        leakage_pressure_pa: float | None = None,
+    ) -> Result:
+        """Pressure that a run of duct takes at a flow, segment by segment with each one's share, so that the worst is seen; with a band, and cautions where bends stand close or flexible duct lies outside what was tested."""
+
+@final
+class _OperatingPoint(Formula):
+    """Where a fan's curve meets the system: every intersection, which of them can be held, the flow with its uncertainty, power and specific fan power; density, speed, and equal fans in series or in parallel."""
+
+    def __call__(
+        self,
+        fan: dict[str, Any],
+        system: dict[str, Any],
+        air: dict[str, Any] | None = None,
+        fan_percent: float | None = None,
+        system_percent: float | None = None,
+    ) -> Result:
+        """Where a fan's curve meets the system: every intersection, which of them can be held, the flow with its uncertainty, power and specific fan power; density, speed, and equal fans in series or in parallel."""
+
+@final
+class _OperatingFlows(Formula):
+    """The stable operating flow, the largest where there are several, of many pairs of a fan and a round duct; NaN where the curves do not meet on the points of the fan, or a row makes no sense."""
+
+    def __call__(
+        self,
+        fans: Sequence[dict[str, Any]],
+        fan_index: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        diameter_mm: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        length_m: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        roughness_mm: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        loss_coefficient: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        air: dict[str, Any] | None = None,
+    ) -> Result:
+        """The stable operating flow, the largest where there are several, of many pairs of a fan and a round duct; NaN where the curves do not meet on the points of the fan, or a row makes no sense."""
+
+@final
+class _FanDiagnosis(Formula):
+    """What explains the flow read at the grille (and at the outlet) against the fan's curve and the run: added resistance, crushed flexible duct, closed shutter, reversed or slow fan, leak or duct off its spigot, no outlet; ranked, with the next reading to take."""
+
+    def __call__(
+        self,
+        fan: dict[str, Any],
+        system: dict[str, Any],
+        readings: dict[str, Any],
+        blades: str | None = None,
+        before_fan_ratio: float | None = None,
+        fan_percent: float | None = None,
+        air: dict[str, Any] | None = None,
+    ) -> Result:
+        """What explains the flow read at the grille (and at the outlet) against the fan's curve and the run: added resistance, crushed flexible duct, closed shutter, reversed or slow fan, leak or duct off its spigot, no outlet; ranked, with the next reading to take."""
+
+@final
+class _DuctNetwork(Formula):
+    """Flows and pressures of a network of ducts, terminals and fans with loops; flows may turn out against the direction of a branch. Solved for flows and pressures together (global gradient method)."""
+
+    def __call__(
+        self,
+        branches: Sequence[dict[str, Any]],
+        nodes: Sequence[dict[str, Any]],
+        air: dict[str, Any] | None = None,
+    ) -> Result:
+        """Flows and pressures of a network of ducts, terminals and fans with loops; flows may turn out against the direction of a branch. Solved for flows and pressures together (global gradient method)."""
+
 airflow_from_air_changes: Final[_AirflowFromAirChanges]
 air_changes_from_airflow: Final[_AirChangesFromAirflow]
 flow_from_velocity: Final[_FlowFromVelocity]
@@ -2652,6 +2724,11 @@ humidity_ratio: Final[_HumidityRatio]
 air_density: Final[_AirDensity]
 air_viscosity: Final[_AirViscosity]
 required_extract: Final[_RequiredExtract]
+duct_run: Final[_DuctRun]
+operating_point: Final[_OperatingPoint]
+operating_flows: Final[_OperatingFlows]
+fan_diagnosis: Final[_FanDiagnosis]
+duct_network: Final[_DuctNetwork]
 
 __all__ = [
     "airflow_from_air_changes",
@@ -2686,4 +2763,9 @@ __all__ = [
     "air_density",
     "air_viscosity",
     "required_extract",
+    "duct_run",
+    "operating_point",
+    "operating_flows",
+    "fan_diagnosis",
+    "duct_network",
 ]
