@@ -95,7 +95,7 @@ document::value from_python(py::handle h, int depth) {
     return document::object{
         {"value", m.value}, {"instrument", "stated"}, {"accuracy", document::object{{"standard_uncertainty", m.standard_uncertainty()}}}, {"sources", sources}};
   }
-  if (PyObject_CheckBuffer(h.ptr())) {  // a column of doubles: without an object for each
+  if (std::string_view(Py_TYPE(h.ptr())->tp_name) == "numpy.ndarray") {  // a column of doubles, without an object for each; not its kin with masks
     Py_buffer view;
     if (PyObject_GetBuffer(h.ptr(), &view, PyBUF_FORMAT | PyBUF_STRIDES) == 0) {
       const bool column = view.ndim == 1 && view.itemsize == sizeof(double) && view.format && std::string_view(view.format) == "d";

@@ -388,6 +388,11 @@ def test_rows_that_make_no_sense_are_nan_and_alone():
     assert [math.isnan(q) for q in found.flow_l_per_s] == [i in (1, 2, 3, 4, 5) for i in range(8)]
     assert found.not_found_count == 5
     assert [found.flow_l_per_s[i] for i in (0, 6, 7)] == [right[i] for i in (0, 6, 7)]
+    masked = np.ma.masked_array(columns[1], mask=[i == 3 for i in range(8)])
+    with pytest.raises(makegood.RangeError, match=r"diameter_mm\[3\]"):  # a mask is not lost on the way
+        A.operating_flows(fans, columns[0], masked, *columns[2:])
+    strided = np.repeat(columns[2], 2)[::2]
+    assert A.operating_flows(fans, columns[0], columns[1].astype(">f8"), strided, list(columns[3]), columns[4]).flow_l_per_s == right
     with pytest.raises(makegood.RangeError, match="rows"):
         A.operating_flows(fans, columns[0][:3], *columns[1:])
     with pytest.raises(makegood.RangeError, match="at least one fan"):
@@ -620,6 +625,138 @@ R = {"resistance_pa_s2_per_l2": 0.1}
 def test_hostile_networks(branches, nodes, said):
     with pytest.raises(makegood.RangeError, match=said):
         A.duct_network(branches, nodes)
+
+
+# -------------------------------------------------------------------------------------------------------------- moisture
+
+
+def by_steps(volume, flow, shower_min, source, wet, room=24.0, incoming=(20.0, 50.0), back=True, overrun=math.inf, background=0.0, target=0.65, step=0.25):
+    """(peak humidity, condensed kg, minutes to clear) by small steps of the balance."""
+    saturated = A.saturation_pressure(room) / (461.524 * (room + 273.15))
+    fresh = A.vapour_pressure(*incoming) / (461.524 * (room + 273.15))
+    vapour, water, t = fresh, 0.0, 0.0
+    peak = condensed = None
+    while t < 48 * 3600:
+        showering = t < shower_min * 60
+        if not showering and peak is None:
+            peak, condensed = vapour / saturated, water
+            water += wet
+        q = (flow if t - shower_min * 60 < overrun * 60 else background) / 1000
+        vapour += ((source / 3600 if showering else 0.0) - q * (vapour - fresh)) * step / volume
+        if vapour > saturated:
+            water += (vapour - saturated) * volume
+            vapour = saturated
+        elif back and water > 0:
+            m = min(water, (saturated - vapour) * volume)
+            water -= m
+            vapour += m / volume
+        t += step
+        if peak is not None and vapour <= target * saturated:
+            return 100 * peak, condensed, t / 60 - shower_min
+    return 100 * peak, condensed, None
+
+
+@pytest.mark.parametrize(
+    "volume, flow, shower, overrun, background",
+    [(10.8, 15, 10, math.inf, 0), (10.8, 15, 10, 15, 3), (6, 6, 5, math.inf, 0), (40, 30, 15, 20, 5), (30, 15, 1, math.inf, 0)],
+)
+def test_a_wet_room_by_small_steps(volume, flow, shower, overrun, background):
+    more = {} if math.isinf(overrun) else {"overrun_min": overrun, "background_l_per_s": background}
+    r = A.room_moisture(volume, flow, shower_min=shower, **more)
+    for course, source, wet, back in ((r.low, 1.5, 0.0, False), (r.usual, 2.6, 0.0, True), (r.high, 4.5, 0.1, True)):
+        peak, condensed, clear = by_steps(volume, flow, shower, source, wet, back=back, overrun=overrun, background=background)
+        assert course["peak_humidity_percent"] == pytest.approx(peak, rel=2e-3)
+        assert course["condensed_kg"] == pytest.approx(condensed, rel=5e-3, abs=1e-5)
+        assert course["time_to_clear_min"] == (None if clear is None else pytest.approx(clear, rel=1e-2, abs=0.1))
+    for m in r.series:
+        low, usual, high = m["humidity_percent"]
+        assert low - 1e-9 <= usual <= high + 1e-9 <= 100 + 1e-6
+        assert m["dew_point_c"][1] == pytest.approx(A.dew_point(24, usual), abs=1e-6)
+
+
+def test_a_wet_room_that_cannot_clear_says_so():
+    r = A.room_moisture(10.8, 0)
+    assert r.usual["time_to_clear_min"] is None and any("does not clear" in t for t in r.text)
+    # air that comes in as moist as the target never clears it
+    assert A.room_moisture(10.8, 15, incoming_c=24, incoming_humidity_percent=80).usual["time_to_clear_min"] is None
+    # a fan that stops too early leaves the rest to the background
+    short, long = (A.room_moisture(10.8, 15, overrun_min=m, background_l_per_s=1).usual["time_to_clear_min"] for m in (5, 60))
+    assert short > long
+    # imperfect mixing is a smaller flow
+    assert A.room_moisture(10.8, 15, mixing_factor=3).usual == A.room_moisture(10.8, 5).usual
+
+
+def test_a_cold_surface_is_wet_as_long_as_the_dew_point_lies_above_it():
+    r = A.room_moisture(10.8, 15, surface_c=16, source_kg_per_h=1.0, shower_min=10)
+    by_series = sum(m["dew_point_c"][1] > 16 for m in r.series) * r.series[1]["minute"]
+    assert r.usual["surface_wet_min"] == pytest.approx(by_series, abs=2 * r.series[1]["minute"])
+    assert A.room_moisture(10.8, 15, surface_c=23.9, source_kg_per_h=0.1).usual["surface_wet_min"] == 0
+
+
+def test_a_fan_into_a_void():
+    r = A.roof_void_condensation(15, 5, room_humidity_percent=60)
+    dry = 0.015 * (101325 - A.vapour_pressure(22, 60)) / (287.042 * 295.15) * 3600
+    w = lambda p: 0.621945 * p / (101325 - p)
+    assert r.dry_air_kg_per_h == pytest.approx(dry, rel=1e-12)
+    assert r.upper_kg_per_h == pytest.approx(dry * (w(A.vapour_pressure(22, 60)) - w(A.saturation_pressure(5))), rel=1e-12)
+    assert r.upper_kg_per_day == pytest.approx(2 * r.upper_kg_per_shower) and r.upper_kg_per_shower == pytest.approx(r.upper_kg_per_h * 25 / 60)
+    assert r.lower_kg_per_day == 0 and r.estimate_kg_per_h == r.upper_kg_per_h  # closed: nothing is mixed in
+    assert r.gathers_by_bound and r.gathers_by_estimate and r.drying_kg_per_day == 0
+    airy = A.roof_void_condensation(15, 5, void_flow_l_per_s=40, outdoor_c=4, outdoor_humidity_percent=80)
+    assert airy.lower_kg_per_day <= airy.estimate_kg_per_h <= airy.upper_kg_per_h and airy.drying_kg_per_day > 0
+    assert A.roof_void_condensation(15, 25, room_humidity_percent=60).upper_kg_per_h == 0
+
+
+def test_what_the_rulebook_says_of_it_does_not_depend_on_the_water():
+    for surface in (5, 25):
+        r = A.roof_void_condensation(15, surface, rulebook="england-adf-2021")
+        assert r.discharge["outcome"] == "fail" and "1.17" in r.discharge["source"]["clause"]
+        assert any("must be discharged outside" in t for t in r.text)
+    silent = A.roof_void_condensation(15, 5)
+    assert silent.discharge["outcome"] == "undecided" and silent.discharge["reason"] == "no rule in book"
+    assert A.roof_void_condensation(15, 5, rulebook="bs7671:2018+a2").discharge["outcome"] == "undecided"
+
+
+def test_traverses_are_symmetrical():
+    for shape, counts in (("round", (6, 8, 10)), ("rectangular", (5, 6, 7))):
+        for count in counts:
+            for method in ("log_tchebycheff", "equal_area"):
+                if shape == "round" and method == "equal_area" and count % 2:
+                    continue
+                x = A.traverse_points(shape, count, method).position_ratio
+                assert len(x) == count and x == sorted(x) and [a + b for a, b in zip(x, x[::-1])] == pytest.approx([1] * count)
+    # equal areas: each ring has the same area on both sides of its point
+    x = np.array(A.traverse_points("round", 8, "equal_area").position_ratio[:4])
+    assert (1 - 2 * x) ** 2 == pytest.approx([7 / 8, 5 / 8, 3 / 8, 1 / 8])
+    assert A.traverse_points("round", 6, size_mm=100).position_mm == pytest.approx([3.2, 13.5, 32.1, 67.9, 86.5, 96.8])
+
+
+@pytest.mark.parametrize(
+    "call, said",
+    [
+        (lambda: A.room_moisture(0, 15), "room_volume_m3"),
+        (lambda: A.room_moisture(10.8, -1), "flow_l_per_s"),
+        (lambda: A.room_moisture(10.8, float("nan")), "flow_l_per_s"),
+        (lambda: A.room_moisture(10.8, 15, room_c=240), "room_c"),
+        (lambda: A.room_moisture(10.8, 15, mixing_factor=0.5), "mixing_factor"),
+        (lambda: A.room_moisture(10.8, 15, source_kg_per_h=1, source_low_kg_per_h=2), "source_low"),
+        (lambda: A.room_moisture(10.8, 15, clear_ratio=0), "clear_ratio"),
+        (lambda: A.room_moisture(10.8, 15, overrun_min=-1), "overrun_min"),
+        (lambda: A.roof_void_condensation(-1, 5), "flow_l_per_s"),
+        (lambda: A.roof_void_condensation(15, float("nan")), "surface_c"),
+        (lambda: A.roof_void_condensation(15, 5, room_humidity_percent=0.5), "room_humidity_percent"),
+        (lambda: A.roof_void_condensation(15, 5, void_flow_l_per_s=10), "outdoor_c"),
+        (lambda: A.roof_void_condensation(15, 5, minutes_per_shower=800), "more than a day"),
+        (lambda: A.traverse_points("round", 7), "log_tchebycheff"),
+        (lambda: A.traverse_points("round", 7, "equal_area"), "even number"),
+        (lambda: A.traverse_points("oval", 6), "log_tchebycheff"),
+        (lambda: A.traverse_points("round", 6.5), "whole number"),
+        (lambda: A.traverse_points("round", 6, size_mm=-1), "size_mm"),
+    ],
+)
+def test_hostile_moisture(call, said):
+    with pytest.raises(makegood.RangeError, match=said):
+        call()
 
 
 # ------------------------------------------------------------------------------------------------------------------ table

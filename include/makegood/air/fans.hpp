@@ -11,6 +11,7 @@
 #include <vector>
 #include "../measured.hpp"
 #include "duct_run.hpp"
+#include "fan_laws.hpp"
 
 namespace makegood {
 inline namespace v1 {
@@ -109,7 +110,6 @@ struct fan_setting {
   int count = 1;
   fans_stand stand = fans_stand::series;
 };
-inline constexpr source fan_laws_source{"Abulencia and Theodore, Fluid Flow for the Practicing Chemical Engineer, 2009", "chapter 17, fan laws: q ~ n, p ~ ρ n², P ~ ρ n³", "handbook"};
 
 /// A fan's pressure (and, where it is known, its electrical power) over the flow.
 class fan_curve {

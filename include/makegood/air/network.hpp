@@ -5,6 +5,7 @@
 #include <Eigen/SparseCholesky>
 #include <Eigen/SparseCore>
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <span>
 #include <string>
@@ -65,6 +66,7 @@ class network_solver {
     auto& q = r.flow_l_per_s;
     for (std::size_t i = 0; i < nodes_.size(); ++i)
       if (nodes_[i].outside) r.pressure_pa[i] = nodes_[i].pressure_pa;
+    for (std::size_t b = 0; b < m; ++b) plain_[b] = branches_[b].has_fan() || !branches_[b].loss.pipes.empty() ? -1.0 : branches_[b].loss.quadratic;
     // first: every branch as a straight line through one flow for all, then that pattern of flows brought to the size that fits
     reference_ = reference_flow();
     for (std::size_t b = 0; b < m; ++b) {
@@ -80,19 +82,22 @@ class network_solver {
     }
     step(r);
     scale(q, r);
+    const auto tangent = [&](std::size_t b, const line& f) {
+      weight_[b] = 1.0 / f.slope;
+      offset_[b] = q[b] - weight_[b] * f.value;
+    };
+    for (std::size_t b = 0; b < m; ++b) tangent(b, lost(b, q[b]));
     for (r.iterations = 2; r.iterations <= how.most_iterations; ++r.iterations) {
       double largest = 1e-12;
-      for (std::size_t b = 0; b < m; ++b) {
-        const auto f = lost(b, q[b]);
-        weight_[b] = 1.0 / f.slope;
-        offset_[b] = q[b] - weight_[b] * f.value;
-      }
       step(r);
       r.pressure_residual_pa = 0.0;
       worst_ = 0;
       for (std::size_t b = 0; b < m; ++b) {
-        const double between = r.pressure_pa[branches_[b].from] - r.pressure_pa[branches_[b].to], off = std::fabs(between - lost(b, q[b]).value);
-        largest = std::max({largest, std::fabs(between), branches_[b].has_fan() ? std::fabs(fan_at(branches_[b], q[b]).value) : 0.0});
+        const line f = lost(b, q[b]);
+        const double between = r.pressure_pa[static_cast<std::size_t>(end_[b][0])] - r.pressure_pa[static_cast<std::size_t>(end_[b][1])], off = std::fabs(between - f.value);
+        tangent(b, f);
+        largest = std::max(largest, std::fabs(between));
+        if (plain_[b] < 0.0 && branches_[b].has_fan()) largest = std::max(largest, std::fabs(fan_at(branches_[b], q[b]).value));
         if (off > r.pressure_residual_pa) r.pressure_residual_pa = off, worst_ = b;
       }
       if (!is_finite(r.pressure_residual_pa)) break;
@@ -131,6 +136,7 @@ class network_solver {
   }
   /// What a branch takes at a flow; the slope is kept above 0, also at rest and where a fan's curve rises.
   line lost(std::size_t b, double q) const {
+    if (const double k = plain_[b]; k >= 0.0) return {k * q * std::fabs(q), std::max({2.0 * k * std::fabs(q), floor_ * k * 2.0 * reference_, 1e-12})};
     const auto& one = branches_[b];
     auto l = one.loss.at(q);
     double slope = std::max(l.slope, floor_ * one.loss.quadratic * 2.0 * reference_);
@@ -202,21 +208,37 @@ class network_solver {
       if (!nodes_[i].outside) row_[i] = rows++;
     weight_.assign(m, 1.0);
     offset_.assign(m, 0.0);
+    plain_.assign(m, -1.0);
     slots_.assign(m, {-1, -1, -1});
+    end_.clear();
+    for (const auto& b : branches_) end_.push_back({static_cast<int>(b.from), static_cast<int>(b.to)});
     rhs_.resize(rows);
     if (rows == 0) return;
-    std::vector<Eigen::Triplet<double>> cells;
-    for (int i = 0; i < rows; ++i) cells.emplace_back(i, i, 1.0);
-    for (const auto& b : branches_) {
-      const int i = row_[b.from], j = row_[b.to];
-      if (i >= 0 && j >= 0) cells.emplace_back(std::max(i, j), std::min(i, j), 1.0);
-    }
-    matrix_.resize(rows, rows);
-    matrix_.setFromTriplets(cells.begin(), cells.end());
-    matrix_.makeCompressed();
+    const auto pattern = [&](bool whole) {
+      std::vector<Eigen::Triplet<double>> cells;
+      for (int i = 0; i < rows; ++i) cells.emplace_back(i, i, 1.0);
+      for (const auto& b : branches_) {
+        const int i = row_[b.from], j = row_[b.to];
+        if (i < 0 || j < 0) continue;
+        cells.emplace_back(std::min(i, j), std::max(i, j), 1.0);
+        if (whole) cells.emplace_back(std::max(i, j), std::min(i, j), 1.0);
+      }
+      Eigen::SparseMatrix<double> a(rows, rows);
+      a.setFromTriplets(cells.begin(), cells.end());
+      a.makeCompressed();
+      return a;
+    };
+    // the order that fills least is worked into the rows, so that no step has to permute the matrix
+    Eigen::AMDOrdering<int>::PermutationType order;
+    Eigen::AMDOrdering<int>()(pattern(true), order);
+    std::vector<int> place(static_cast<std::size_t>(rows));
+    for (int k = 0; k < rows; ++k) place[static_cast<std::size_t>(order.indices()[k])] = k;
+    for (auto& r : row_)
+      if (r >= 0) r = place[static_cast<std::size_t>(r)];
+    matrix_ = pattern(false);
     const auto slot = [&](int i, int j) -> int {
       if (i < 0 || j < 0) return -1;
-      const int column = std::min(i, j), line_ = std::max(i, j);
+      const int line_ = std::min(i, j), column = std::max(i, j);
       const int* first = matrix_.innerIndexPtr() + matrix_.outerIndexPtr()[column];
       const int* last = matrix_.innerIndexPtr() + matrix_.outerIndexPtr()[column + 1];
       return static_cast<int>(std::lower_bound(first, last, line_) - matrix_.innerIndexPtr());
@@ -234,19 +256,19 @@ class network_solver {
     for (std::size_t i = 0; i < nodes_.size(); ++i)
       if (row_[i] >= 0) rhs_[row_[i]] = nodes_[i].supply_l_per_s;
     for (std::size_t b = 0; b < branches_.size(); ++b) {
-      const auto& one = branches_[b];
-      const int i = row_[one.from], j = row_[one.to];
+      const auto [from, to] = end_[b];
+      const int i = row_[static_cast<std::size_t>(from)], j = row_[static_cast<std::size_t>(to)];
       const auto& s = slots_[b];
       const double w = weight_[b];
       if (i >= 0) {
         cell[s[0]] += w;
         rhs_[i] -= offset_[b];
-        if (j < 0) rhs_[i] += w * r.pressure_pa[one.to];
+        if (j < 0) rhs_[i] += w * r.pressure_pa[static_cast<std::size_t>(to)];
       }
       if (j >= 0) {
         cell[s[1]] += w;
         rhs_[j] += offset_[b];
-        if (i < 0) rhs_[j] += w * r.pressure_pa[one.from];
+        if (i < 0) rhs_[j] += w * r.pressure_pa[static_cast<std::size_t>(from)];
       }
       if (i >= 0 && j >= 0) cell[s[2]] -= w;
     }
@@ -258,7 +280,7 @@ class network_solver {
         if (row_[i] >= 0) r.pressure_pa[i] = rhs_[row_[i]];
     }
     for (std::size_t b = 0; b < branches_.size(); ++b)
-      r.flow_l_per_s[b] = offset_[b] + weight_[b] * (r.pressure_pa[branches_[b].from] - r.pressure_pa[branches_[b].to]);
+      r.flow_l_per_s[b] = offset_[b] + weight_[b] * (r.pressure_pa[static_cast<std::size_t>(end_[b][0])] - r.pressure_pa[static_cast<std::size_t>(end_[b][1])]);
   }
   double reference_flow() const {
     double supply = 0.0, fans = 0.0, low = 0.0, high = 0.0;
@@ -323,9 +345,11 @@ class network_solver {
   std::vector<network_branch> branches_;
   std::vector<int> row_;
   std::vector<double> weight_, offset_;
+  std::vector<double> plain_;             ///< resistance of a branch that has nothing else; else -1
+  std::vector<std::array<int, 2>> end_;   ///< from, to
   std::vector<std::array<int, 3>> slots_;
   Eigen::SparseMatrix<double> matrix_;
-  Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>, Eigen::Lower, Eigen::AMDOrdering<int>> factor_;
+  Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>, Eigen::Upper, Eigen::NaturalOrdering<int>> factor_;
   Eigen::VectorXd rhs_;
   double reference_ = 1.0;
   std::size_t worst_ = 0;
