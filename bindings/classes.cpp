@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The classes: readings, numbers with doubt, rulebooks, verdicts.
 #include <pybind11/stl.h>
+#include <cstring>
 #include <map>
 #include "door.hpp"
 #include <makegood/rules/all.hpp>
@@ -76,7 +77,11 @@ document::value from_python(py::handle h, int depth) {
   }
   if (py::isinstance<py::list>(h) || py::isinstance<py::tuple>(h)) {
     document::array a;
-    for (auto item : h) a.push_back(inner(item, depth, "[" + std::to_string(a.size()) + "]"));
+    a.reserve(static_cast<std::size_t>(PySequence_Fast_GET_SIZE(h.ptr())));
+    for (auto item : h) {
+      if (PyFloat_CheckExact(item.ptr())) a.emplace_back(PyFloat_AS_DOUBLE(item.ptr()));  // columns are long
+      else a.push_back(inner(item, depth, "[" + std::to_string(a.size()) + "]"));
+    }
     return a;
   }
   if (py::isinstance<reading>(h)) return reading_document(h.cast<const reading&>());
@@ -90,6 +95,25 @@ document::value from_python(py::handle h, int depth) {
     return document::object{
         {"value", m.value}, {"instrument", "stated"}, {"accuracy", document::object{{"standard_uncertainty", m.standard_uncertainty()}}}, {"sources", sources}};
   }
+  if (std::string_view(Py_TYPE(h.ptr())->tp_name) == "numpy.ndarray") {  // a column of doubles, without an object for each; not its kin with masks
+    Py_buffer view;
+    if (PyObject_GetBuffer(h.ptr(), &view, PyBUF_FORMAT | PyBUF_STRIDES) == 0) {
+      const bool column = view.ndim == 1 && view.itemsize == sizeof(double) && view.format && std::string_view(view.format) == "d";
+      document::array a;
+      if (column) {
+        a.reserve(static_cast<std::size_t>(view.shape[0]));
+        for (Py_ssize_t i = 0; i < view.shape[0]; ++i) {
+          double x;
+          std::memcpy(&x, static_cast<const char*>(view.buf) + i * view.strides[0], sizeof x);
+          a.emplace_back(x);
+        }
+      }
+      PyBuffer_Release(&view);
+      if (column) return a;
+    } else {
+      PyErr_Clear();
+    }
+  }
   if (py::hasattr(h, "tolist")) return from_python(h.attr("tolist")(), depth + 1);  // NumPy scalars and arrays
   throw py::type_error("a document holds None, bool, int, float, str, list and dict, not " + std::string(Py_TYPE(h.ptr())->tp_name));
 }
@@ -100,8 +124,8 @@ py::object to_python(const document::value& v) {
   if (const auto* x = v.as<double>()) return py::float_(*x);
   if (const auto* t = v.as<std::string>()) return py::str(*t);
   if (const auto* a = v.as<document::array>()) {
-    py::list l;
-    for (const auto& item : *a) l.append(to_python(item));
+    py::list l(a->size());
+    for (std::size_t i = 0; i < a->size(); ++i) PyList_SET_ITEM(l.ptr(), static_cast<Py_ssize_t>(i), to_python((*a)[i]).release().ptr());
     return l;
   }
   py::dict d;

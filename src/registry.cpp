@@ -86,6 +86,8 @@ std::span<const entry> catalogue() {
     subjects::floor(a);
     subjects::air(a);
     subjects::setting_out(a);
+    subjects::ventilation(a);
+    subjects::duct_network(a);
     subjects::decision(a);
     subjects::diagnosis(a);
     for (auto& e : a) use_batches(e, table_in_use());

@@ -12,6 +12,8 @@ void sensing(std::vector<entry>& all);
 void heating(std::vector<entry>& all);
 void floor(std::vector<entry>& all);           // the rest of the subject heating: floors that store heat
 void air(std::vector<entry>& all);
+void ventilation(std::vector<entry>& all);   // the rest of the subject air: runs of duct, fans
+void duct_network(std::vector<entry>& all);  // ... networks
 void decision(std::vector<entry>& all);
 void setting_out(std::vector<entry>& all);
 void circuit_tests(std::vector<entry>& all);   // the rest of the subject electrical: rings, spurs and records of tests

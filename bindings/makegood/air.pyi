@@ -3,7 +3,7 @@
 """Extract ventilation: moist air, ducts, rates of extract."""
 
 from collections.abc import Sequence
-from typing import Final, final, Literal, overload, TypeAlias
+from typing import Any, Final, final, Literal, overload, TypeAlias
 
 import numpy as np
 import numpy.typing as npt
@@ -271,6 +271,658 @@ class _FlowFromVelocity(Formula):
         self,
         velocity_m_per_s: float | Measured | Distribution,
         area_mm2: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _DoorUndercutArea(Formula):
+    """Free area of the gap under a door."""
+
+    @overload
+    def __call__(self, door_width_mm: float, gap_mm: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Free area of the gap under a door."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        door_width_mm: float | Measured,
+        gap_mm: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        door_width_mm: float | _Array,
+        gap_mm: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        door_width_mm: float | _Array | Measured | MeasuredArray,
+        gap_mm: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, door_width_mm: float | Measured, gap_mm: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, door_width_mm: float | Measured, gap_mm: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        door_width_mm: float | _Array,
+        gap_mm: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        door_width_mm: float | tuple[float, float],
+        gap_mm: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        door_width_mm: float | Measured | Distribution,
+        gap_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        door_width_mm: float | Measured | Distribution,
+        gap_mm: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _MakeUpAirVelocity(Formula):
+    """Mean velocity of the air that follows an extract fan through the openings into the room."""
+
+    @overload
+    def __call__(self, flow_l_per_s: float, area_mm2: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Mean velocity of the air that follows an extract fan through the openings into the room."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float | Measured,
+        area_mm2: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float | _Array,
+        area_mm2: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array | Measured | MeasuredArray,
+        area_mm2: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, flow_l_per_s: float | Measured, area_mm2: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, flow_l_per_s: float | Measured, area_mm2: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        flow_l_per_s: float | _Array,
+        area_mm2: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        flow_l_per_s: float | tuple[float, float],
+        area_mm2: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        area_mm2: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        area_mm2: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _AirPower(Formula):
+    """Power that a fan gives to the air."""
+
+    @overload
+    def __call__(self, flow_l_per_s: float, pressure_pa: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Power that a fan gives to the air."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float | Measured,
+        pressure_pa: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float | _Array,
+        pressure_pa: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array | Measured | MeasuredArray,
+        pressure_pa: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, flow_l_per_s: float | Measured, pressure_pa: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, flow_l_per_s: float | Measured, pressure_pa: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        flow_l_per_s: float | _Array,
+        pressure_pa: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        flow_l_per_s: float | tuple[float, float],
+        pressure_pa: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _SpecificFanPower(Formula):
+    """Electrical power of a fan to each litre a second that it moves."""
+
+    @overload
+    def __call__(self, power_w: float, flow_l_per_s: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Electrical power of a fan to each litre a second that it moves."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        power_w: float | Measured,
+        flow_l_per_s: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        power_w: float | _Array,
+        flow_l_per_s: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array | Measured | MeasuredArray,
+        flow_l_per_s: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, power_w: float | Measured, flow_l_per_s: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, power_w: float | Measured, flow_l_per_s: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        power_w: float | _Array,
+        flow_l_per_s: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        power_w: float | tuple[float, float],
+        flow_l_per_s: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        power_w: float | Measured | Distribution,
+        flow_l_per_s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        power_w: float | Measured | Distribution,
+        flow_l_per_s: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _FanLawFlow(Formula):
+    """Flow of a fan at another speed or size, at the same efficiency."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float,
+        speed_ratio: float,
+        diameter_ratio: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Flow of a fan at another speed or size, at the same efficiency."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float | Measured,
+        speed_ratio: float | Measured,
+        diameter_ratio: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float | _Array,
+        speed_ratio: float | _Array,
+        diameter_ratio: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array | Measured | MeasuredArray,
+        speed_ratio: float | _Array | Measured | MeasuredArray,
+        diameter_ratio: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        flow_l_per_s: float | Measured,
+        speed_ratio: float | Measured,
+        diameter_ratio: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        flow_l_per_s: float | Measured,
+        speed_ratio: float | Measured,
+        diameter_ratio: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        flow_l_per_s: float | _Array,
+        speed_ratio: float | _Array,
+        diameter_ratio: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        flow_l_per_s: float | tuple[float, float],
+        speed_ratio: float | tuple[float, float],
+        diameter_ratio: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        speed_ratio: float | Measured | Distribution,
+        diameter_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        speed_ratio: float | Measured | Distribution,
+        diameter_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _FanLawPressure(Formula):
+    """Pressure of a fan at another speed, size or density, at the same efficiency."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        pressure_pa: float,
+        speed_ratio: float,
+        diameter_ratio: float = 1.0,
+        density_ratio: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Pressure of a fan at another speed, size or density, at the same efficiency."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        pressure_pa: float | Measured,
+        speed_ratio: float | Measured,
+        diameter_ratio: float | Measured = 1.0,
+        density_ratio: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        pressure_pa: float | _Array,
+        speed_ratio: float | _Array,
+        diameter_ratio: float | _Array = 1.0,
+        density_ratio: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        pressure_pa: float | _Array | Measured | MeasuredArray,
+        speed_ratio: float | _Array | Measured | MeasuredArray,
+        diameter_ratio: float | _Array | Measured | MeasuredArray = 1.0,
+        density_ratio: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        pressure_pa: float | Measured,
+        speed_ratio: float | Measured,
+        diameter_ratio: float | Measured = 1.0,
+        density_ratio: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        pressure_pa: float | Measured,
+        speed_ratio: float | Measured,
+        diameter_ratio: float | Measured = 1.0,
+        density_ratio: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        pressure_pa: float | _Array,
+        speed_ratio: float | _Array,
+        diameter_ratio: float | _Array = 1.0,
+        density_ratio: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        pressure_pa: float | tuple[float, float],
+        speed_ratio: float | tuple[float, float],
+        diameter_ratio: float | tuple[float, float] = 1.0,
+        density_ratio: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        pressure_pa: float | Measured | Distribution,
+        speed_ratio: float | Measured | Distribution,
+        diameter_ratio: float | Measured | Distribution = 1.0,
+        density_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        pressure_pa: float | Measured | Distribution,
+        speed_ratio: float | Measured | Distribution,
+        diameter_ratio: float | Measured | Distribution = 1.0,
+        density_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _FanLawPower(Formula):
+    """Power at the shaft of a fan at another speed, size or density, at the same efficiency."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        power_w: float,
+        speed_ratio: float,
+        diameter_ratio: float = 1.0,
+        density_ratio: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Power at the shaft of a fan at another speed, size or density, at the same efficiency."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        power_w: float | Measured,
+        speed_ratio: float | Measured,
+        diameter_ratio: float | Measured = 1.0,
+        density_ratio: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        power_w: float | _Array,
+        speed_ratio: float | _Array,
+        diameter_ratio: float | _Array = 1.0,
+        density_ratio: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        power_w: float | _Array | Measured | MeasuredArray,
+        speed_ratio: float | _Array | Measured | MeasuredArray,
+        diameter_ratio: float | _Array | Measured | MeasuredArray = 1.0,
+        density_ratio: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        power_w: float | Measured,
+        speed_ratio: float | Measured,
+        diameter_ratio: float | Measured = 1.0,
+        density_ratio: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        power_w: float | Measured,
+        speed_ratio: float | Measured,
+        diameter_ratio: float | Measured = 1.0,
+        density_ratio: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        power_w: float | _Array,
+        speed_ratio: float | _Array,
+        diameter_ratio: float | _Array = 1.0,
+        density_ratio: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        power_w: float | tuple[float, float],
+        speed_ratio: float | tuple[float, float],
+        diameter_ratio: float | tuple[float, float] = 1.0,
+        density_ratio: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        power_w: float | Measured | Distribution,
+        speed_ratio: float | Measured | Distribution,
+        diameter_ratio: float | Measured | Distribution = 1.0,
+        density_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        power_w: float | Measured | Distribution,
+        speed_ratio: float | Measured | Distribution,
+        diameter_ratio: float | Measured | Distribution = 1.0,
+        density_ratio: float | Measured | Distribution = 1.0,
         *,
         trials: int | None = None,
         digits: int = 2,
@@ -1875,6 +2527,71 @@ class _SaturationPressure(Formula):
     ) -> Propagated: ...
 
 @final
+class _SaturationPressureIce(Formula):
+    """Pressure of saturated water vapour over ice (Hyland-Wexler)."""
+
+    @overload
+    def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Pressure of saturated water vapour over ice (Hyland-Wexler)."""
+    @overload
+    def __call__(self, temperature_c: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, temperature_c: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
 class _SaturationPressureMagnus(Formula):
     """Pressure of saturated water vapour over water by the WMO form of the Magnus formula."""
 
@@ -2620,9 +3337,140 @@ class _RequiredExtract(Formula):
     def __call__(self, room_kind: str, rulebook: str | Rulebook) -> Result:
         """The extract rate that a rulebook asks for in a kind of room, in l/s, with its source."""
 
+@final
+class _DuctRun(Formula):
+    """Pressure that a run of duct takes at a flow, segment by segment with each one's share, so that the worst is seen; with a band, and cautions where bends stand close or flexible duct lies outside what was tested."""
+
+    def __call__(
+        self,
+        segments: Sequence[dict[str, Any]],
+        flow_l_per_s: float,
+        air: dict[str, Any] | None = None,
+        leakage_class: str | None = None,
+        leakage_pressure_pa: float | None = None,
+    ) -> Result:
+        """Pressure that a run of duct takes at a flow, segment by segment with each one's share, so that the worst is seen; with a band, and cautions where bends stand close or flexible duct lies outside what was tested."""
+
+@final
+class _OperatingPoint(Formula):
+    """Where a fan's curve meets the system: every intersection, which of them can be held, the flow with its uncertainty, power and specific fan power; density, speed, and equal fans in series or in parallel."""
+
+    def __call__(
+        self,
+        fan: dict[str, Any],
+        system: dict[str, Any],
+        air: dict[str, Any] | None = None,
+        fan_percent: float | None = None,
+        system_percent: float | None = None,
+    ) -> Result:
+        """Where a fan's curve meets the system: every intersection, which of them can be held, the flow with its uncertainty, power and specific fan power; density, speed, and equal fans in series or in parallel."""
+
+@final
+class _OperatingFlows(Formula):
+    """The stable operating flow, the largest where there are several, of many pairs of a fan and a round duct; NaN where the curves do not meet on the points of the fan, or a row makes no sense."""
+
+    def __call__(
+        self,
+        fans: Sequence[dict[str, Any]],
+        fan_index: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        diameter_mm: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        length_m: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        roughness_mm: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        loss_coefficient: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        air: dict[str, Any] | None = None,
+    ) -> Result:
+        """The stable operating flow, the largest where there are several, of many pairs of a fan and a round duct; NaN where the curves do not meet on the points of the fan, or a row makes no sense."""
+
+@final
+class _FanDiagnosis(Formula):
+    """What explains the flow read at the grille (and at the outlet) against the fan's curve and the run: added resistance, crushed flexible duct, closed shutter, reversed or slow fan, leak or duct off its spigot, no outlet; ranked, with the next reading to take."""
+
+    def __call__(
+        self,
+        fan: dict[str, Any],
+        system: dict[str, Any],
+        readings: dict[str, Any],
+        blades: str | None = None,
+        before_fan_ratio: float | None = None,
+        fan_percent: float | None = None,
+        air: dict[str, Any] | None = None,
+    ) -> Result:
+        """What explains the flow read at the grille (and at the outlet) against the fan's curve and the run: added resistance, crushed flexible duct, closed shutter, reversed or slow fan, leak or duct off its spigot, no outlet; ranked, with the next reading to take."""
+
+@final
+class _RoomMoisture(Formula):
+    """Water in the air of a wet room during and after a shower: humidity and dew point over time, what condenses, how long it takes to clear, as a band from the spread of showers and from wet surfaces."""
+
+    def __call__(
+        self,
+        room_volume_m3: float,
+        flow_l_per_s: float,
+        shower_min: float | None = None,
+        source_kg_per_h: float | None = None,
+        source_low_kg_per_h: float | None = None,
+        source_high_kg_per_h: float | None = None,
+        wet_water_kg: float | None = None,
+        overrun_min: float | None = None,
+        background_l_per_s: float | None = None,
+        mixing_factor: float | None = None,
+        room_c: float | None = None,
+        incoming_c: float | None = None,
+        incoming_humidity_percent: float | None = None,
+        clear_humidity_percent: float | None = None,
+        clear_ratio: float | None = None,
+        surface_c: float | None = None,
+    ) -> Result:
+        """Water in the air of a wet room during and after a shower: humidity and dew point over time, what condenses, how long it takes to clear, as a band from the spread of showers and from wet surfaces."""
+
+@final
+class _RoofVoidCondensation(Formula):
+    """A fan that blows into a cold roof void: the most water that can condense, an hour, a shower and a day, an estimate where the void is ventilated, what that ventilation dries, and the rulebook's word on it."""
+
+    def __call__(
+        self,
+        flow_l_per_s: float,
+        surface_c: float,
+        room_c: float | None = None,
+        room_humidity_percent: float | None = None,
+        minutes_per_shower: float | None = None,
+        showers_per_day: float | None = None,
+        void_flow_l_per_s: float | None = None,
+        outdoor_c: float | None = None,
+        outdoor_humidity_percent: float | None = None,
+        pressure_pa: float | None = None,
+        rulebook: str | Rulebook | None = None,
+    ) -> Result:
+        """A fan that blows into a cold roof void: the most water that can condense, an hour, a shower and a day, an estimate where the void is ventilated, what that ventilation dries, and the rulebook's word on it."""
+
+@final
+class _TraversePoints(Formula):
+    """Where to hold the anemometer across a duct, as parts of the diameter or side from one wall."""
+
+    def __call__(self, shape: str, count: float, method: str | None = None, size_mm: float | None = None) -> Result:
+        """Where to hold the anemometer across a duct, as parts of the diameter or side from one wall."""
+
+@final
+class _DuctNetwork(Formula):
+    """Flows and pressures of a network of ducts, terminals and fans with loops; flows may turn out against the direction of a branch. Solved for flows and pressures together (global gradient method)."""
+
+    def __call__(
+        self,
+        branches: Sequence[dict[str, Any]],
+        nodes: Sequence[dict[str, Any]],
+        air: dict[str, Any] | None = None,
+    ) -> Result:
+        """Flows and pressures of a network of ducts, terminals and fans with loops; flows may turn out against the direction of a branch. Solved for flows and pressures together (global gradient method)."""
+
 airflow_from_air_changes: Final[_AirflowFromAirChanges]
 air_changes_from_airflow: Final[_AirChangesFromAirflow]
 flow_from_velocity: Final[_FlowFromVelocity]
+door_undercut_area: Final[_DoorUndercutArea]
+make_up_air_velocity: Final[_MakeUpAirVelocity]
+air_power: Final[_AirPower]
+specific_fan_power: Final[_SpecificFanPower]
+fan_law_flow: Final[_FanLawFlow]
+fan_law_pressure: Final[_FanLawPressure]
+fan_law_power: Final[_FanLawPower]
 check_extract: Final[_CheckExtract]
 check_air_changes: Final[_CheckAirChanges]
 check_duct_pressure: Final[_CheckDuctPressure]
@@ -2642,6 +3490,7 @@ duct_pressure_loss: Final[_DuctPressureLoss]
 duct_pressure_loss_rectangular: Final[_DuctPressureLossRectangular]
 flexible_duct_multiplier: Final[_FlexibleDuctMultiplier]
 saturation_pressure: Final[_SaturationPressure]
+saturation_pressure_ice: Final[_SaturationPressureIce]
 saturation_pressure_magnus: Final[_SaturationPressureMagnus]
 saturation_pressure_iso13788: Final[_SaturationPressureIso13788]
 vapour_pressure: Final[_VapourPressure]
@@ -2652,11 +3501,26 @@ humidity_ratio: Final[_HumidityRatio]
 air_density: Final[_AirDensity]
 air_viscosity: Final[_AirViscosity]
 required_extract: Final[_RequiredExtract]
+duct_run: Final[_DuctRun]
+operating_point: Final[_OperatingPoint]
+operating_flows: Final[_OperatingFlows]
+fan_diagnosis: Final[_FanDiagnosis]
+room_moisture: Final[_RoomMoisture]
+roof_void_condensation: Final[_RoofVoidCondensation]
+traverse_points: Final[_TraversePoints]
+duct_network: Final[_DuctNetwork]
 
 __all__ = [
     "airflow_from_air_changes",
     "air_changes_from_airflow",
     "flow_from_velocity",
+    "door_undercut_area",
+    "make_up_air_velocity",
+    "air_power",
+    "specific_fan_power",
+    "fan_law_flow",
+    "fan_law_pressure",
+    "fan_law_power",
     "check_extract",
     "check_air_changes",
     "check_duct_pressure",
@@ -2676,6 +3540,7 @@ __all__ = [
     "duct_pressure_loss_rectangular",
     "flexible_duct_multiplier",
     "saturation_pressure",
+    "saturation_pressure_ice",
     "saturation_pressure_magnus",
     "saturation_pressure_iso13788",
     "vapour_pressure",
@@ -2686,4 +3551,12 @@ __all__ = [
     "air_density",
     "air_viscosity",
     "required_extract",
+    "duct_run",
+    "operating_point",
+    "operating_flows",
+    "fan_diagnosis",
+    "room_moisture",
+    "roof_void_condensation",
+    "traverse_points",
+    "duct_network",
 ]

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Everything that needs the standard library alone. Opt-in beside it: job/json.hpp (nlohmann/json), sensing/fit.hpp (Eigen).
+// Everything that needs the standard library alone. Opt-in beside it: job/json.hpp (nlohmann/json), sensing/fit.hpp and air/network.hpp (Eigen).
 #pragma once
 #include "air/list.hpp"
 #include "catalogue.hpp"

@@ -3,8 +3,8 @@
 
 With makegood importable (PYTHONPATH=build/dev/python). Everything that is compared runs in this process, in turns in an order drawn
 anew each round, by the processor's time of the process, and the medians are compared; so that noise of the machine falls on both sides
-of a ratio. Sections: arrays, lengths, limits, memory, calls, errors, imports, checks, sizes, floor,
-monte_carlo, compile, ledger.
+of a ratio. Sections: arrays, lengths, limits, memory, calls, errors, imports, checks, sizes, floor, fans,
+network, monte_carlo, compile, ledger.
 
 numba, numexpr and matplotlib (pip install numba numexpr matplotlib, or makegood[bench]) and a C++ compiler are used where they are
 there. What is missing is printed as such, and its gate as not measured. Exit status: 1 if a gate is missed, else 0.
@@ -51,6 +51,10 @@ TARGETS = (
     Target("floor", "numba with factors / ours, one floor", "floor.numba", 1.8, 2.5, True),
     Target("floor", "numba with factors / ours, each of eight in lanes", "floor.lanes", 8.0, 12.0, True),
     Target("floor", "SciPy, a banded solution a step / ours", "floor.SciPy", 20.0, 50.0, True),
+    Target("fans", "operating points from Python, 1e6 pairs", "fans.per second", 1.0, 2.0, True, "million a second"),
+    Target("network", "SciPy's spsolve, same method / ours, 1000 branches", "network.ratio 1000", 12.0, 20.0, True),
+    Target("network", "sparse systems to the balance, the most of all sizes", "network.steps", 8.0, 6.0, False),
+    Target("network", "10 000 branches", "network.ms 10000", 20.0, None, False, "ms"),
     Target("imports", "import makegood", "imports.ms", 10.0, 5.0, False, "ms"),
 )
 
@@ -304,6 +308,54 @@ def part_floor(run: Run) -> None:
     run.figures["floor.SciPy"] = scipy / one if scipy else None
 
 
+def part_fans(run: Run) -> None:
+    import air
+    from measuring import medians
+
+    n = 10_000 if run.quick else 1_000_000
+    if (worst := air.operating_disagreement(n)) > 1e-9:
+        raise SystemExit(f"operating points: the two sides differ by {worst:.1e}")
+    t = medians(air.operating_calls(n), max(3, run.rounds // 4))
+    for name, x in t.items():
+        print(f"  {name:20}{x * 1e3:8.1f} ms for {n} pairs of fan and duct, {n / x / 1e6:6.2f} million a second{x / t['ours']:8.2f}")
+    run.figures["fans.per second"] = n / t["ours"] / 1e6
+    if "NumPy" in t:
+        run.figures["fans.ratio"] = t["NumPy"] / t["ours"]
+        one = medians({"brentq": air.by_brentq(n)}, 3)["brentq"] / 200
+        print(f"  {'SciPy, one by one':20}{one * 1e6:8.1f} µs a pair{one / (t['ours'] / n):31.0f}")
+
+
+def part_network(run: Run) -> None:
+    import air
+    import numpy as np
+    from measuring import library, medians
+
+    solver = air.solver()
+    if solver is None:
+        print("  no C++ compiler or no Eigen here: not measured")
+        return
+    last = None
+    for about, side in air.SIZES.items():
+        network = air.grid(side)
+        calls = {"ours": air.Ours(solver, network)} | ({"spsolve": air.BySciPy(network), "splu, symmetric": air.BySciPy(network, True)} if library("scipy.sparse.linalg") else {})
+        flows = {name: np.array(f()) for name, f in calls.items()}
+        largest = np.max(abs(flows["ours"]))
+        if (off := max(float(np.max(abs(f - flows["ours"])) / largest) for f in flows.values())) > 1e-7:
+            raise SystemExit(f"network of {len(network[0])} branches: the sides differ by {off:.1e} of the largest flow")
+        t = medians(calls, max(5, run.rounds // (1 if about < 10_000 else 2)))
+        branches = len(network[0])
+        growth = "" if last is None else f", time grows with the power {np.log(t['ours'] / last[1]) / np.log(branches / last[0]):.2f} of the branches"
+        last = branches, t["ours"]
+        for name, x in t.items():
+            print(f"  {branches:6} branches  {name:16}{x * 1e3:10.3f} ms in {calls[name].steps} sparse systems{x / t['ours']:8.2f}{growth if name == 'ours' else ''}", flush=True)
+        run.figures[f"network.steps {about}"] = float(calls["ours"].steps)
+        run.figures[f"network.ms {about}"] = t["ours"] * 1e3
+        if "spsolve" in t:
+            run.figures[f"network.ratio {about}"] = t["spsolve"] / t["ours"]
+            run.figures[f"network.ratio of splu {about}"] = t["splu, symmetric"] / t["ours"]
+    run.figures["network.steps"] = max(x for key, x in run.figures.items() if key.startswith("network.steps ") and x)
+
+
 def part_imports(run: Run) -> None:
     import calls
 
@@ -335,6 +387,8 @@ PARTS: dict[str, tuple[str, Callable[[Run], None]]] = {
     "checks": ("A check from Python", part_checks),
     "sizes": ("Smallest cable of many circuits", part_sizes),
     "floor": ("A heated floor in equal steps", part_floor),
+    "fans": ("Operating points of many pairs of a fan and a duct, arrays from Python", part_fans),
+    "network": ("Networks of ducts: global gradient method, pattern kept", part_network),
     "imports": ("Import, each in a new process, time of the processor", part_imports),
     "monte_carlo": ("Monte Carlo", part_monte_carlo),
     "compile": ("Compiling one unit, CPU time", part_compile),

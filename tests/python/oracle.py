@@ -775,6 +775,46 @@ def air_changes_from_airflow(flow_l_per_s, room_volume_m3):
 
 
 @air
+def door_undercut_area(door_width_mm, gap_mm):
+    # a rectangle
+    return mp.mpf(door_width_mm) * gap_mm
+
+
+@air
+def make_up_air_velocity(flow_l_per_s, area_mm2):
+    # continuity: v = Q/A; litres to cubic metres, square millimetres to square metres
+    return (mp.mpf(flow_l_per_s) / 1000) / (mp.mpf(area_mm2) / 1000000)
+
+
+@air
+def air_power(flow_l_per_s, pressure_pa):
+    return mp.mpf(flow_l_per_s) / 1000 * pressure_pa
+
+
+@air
+def specific_fan_power(power_w, flow_l_per_s):
+    return mp.mpf(power_w) / flow_l_per_s
+
+
+@air
+def fan_law_flow(flow_l_per_s, speed_ratio, diameter_ratio=1):
+    # equal flow coefficient: Q/(n D^3)
+    return mp.mpf(flow_l_per_s) * speed_ratio * mp.power(diameter_ratio, 3)
+
+
+@air
+def fan_law_pressure(pressure_pa, speed_ratio, diameter_ratio=1, density_ratio=1):
+    # equal pressure coefficient: p/(rho n^2 D^2)
+    return mp.mpf(pressure_pa) * density_ratio * mp.power(mp.mpf(speed_ratio) * diameter_ratio, 2)
+
+
+@air
+def fan_law_power(power_w, speed_ratio, diameter_ratio=1, density_ratio=1):
+    # equal power coefficient: P/(rho n^3 D^5)
+    return mp.mpf(power_w) * density_ratio * mp.power(speed_ratio, 3) * mp.power(diameter_ratio, 5)
+
+
+@air
 def flow_from_velocity(velocity_m_per_s, area_mm2):
     # continuity: Q = v A; square millimetres to square metres, cubic metres to litres
     return mp.mpf(velocity_m_per_s) * area_mm2 / 10**6 * 1000
@@ -906,6 +946,11 @@ def _hyland_wexler_water(temperature_c):
 @air
 def saturation_pressure(temperature_c):
     return _hyland_wexler_ice(temperature_c) if temperature_c < 0 else _hyland_wexler_water(temperature_c)
+
+
+@air
+def saturation_pressure_ice(temperature_c):
+    return _hyland_wexler_ice(temperature_c)
 
 
 @air
@@ -1083,6 +1128,14 @@ POINTS = {
     "air.airflow_from_air_changes": dict(room_volume_m3="36.45", air_changes_per_h=8),
     "air.air_changes_from_airflow": dict(flow_l_per_s=31, room_volume_m3=185),
     "air.flow_from_velocity": dict(velocity_m_per_s=2, area_mm2=7854),
+    "air.door_undercut_area": dict(door_width_mm=760, gap_mm=10),
+    "air.make_up_air_velocity": dict(flow_l_per_s=15, area_mm2=7600),
+    "air.air_power": dict(flow_l_per_s=15, pressure_pa=30),
+    "air.specific_fan_power": dict(power_w=9, flow_l_per_s=15),
+    "air.fan_law_flow": dict(flow_l_per_s=15, speed_ratio="0.5", diameter_ratio="1.2"),
+    "air.fan_law_pressure": dict(pressure_pa=40, speed_ratio="0.5", diameter_ratio="1.2", density_ratio="0.875"),
+    "air.fan_law_power": dict(power_w=9, speed_ratio="0.5", diameter_ratio="1.2", density_ratio="0.875"),
+    "air.saturation_pressure_ice": dict(temperature_c=-20),
     "air.reynolds_number": dict(velocity_m_per_s=2, diameter_mm=100, density_kg_per_m3="1.2", viscosity_pa_s="1.8e-5"),
     "air.friction_factor": dict(reynolds=3000, relative_roughness="0.001"),
     "air.friction_factor_colebrook": dict(reynolds=100000, relative_roughness="1e-4"),

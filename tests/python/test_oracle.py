@@ -34,6 +34,7 @@ BOUNDS = {
     "sensing.steinhart_hart_temperature": (2e-13, _OFFSET),
     "sensing.steinhart_hart_resistance": (5e-14, "exp of ln R, which is 10 for a usual sensor and 75 at the ends of the coefficients"),
     "air.saturation_pressure": (5e-14, _EXPONENT),
+    "air.saturation_pressure_ice": (5e-14, _EXPONENT),
     "air.vapour_pressure": (5e-14, _EXPONENT),
     "air.relative_humidity": (1e-13, _EXPONENT + "; two pressures"),
     "air.dew_point": (5e-13, _EXPONENT + ", and the root passes it on to a temperature (about 20 K for a factor e)"),

@@ -90,7 +90,7 @@ def allowed(header):
     libraries = set()
     if header == "makegood/working.hpp" or header.startswith("makegood/job/"):
         libraries.add("fmt")
-    if header == "makegood/sensing/fit.hpp":
+    if header in ("makegood/sensing/fit.hpp", "makegood/air/network.hpp"):
         libraries.add("Eigen")
     if header == "makegood/job/json.hpp":
         libraries.add("nlohmann")

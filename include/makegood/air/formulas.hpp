@@ -3,5 +3,6 @@
 // Subject: air.
 #pragma once
 #include "ducts.hpp"
+#include "fan_laws.hpp"
 #include "moist_air.hpp"
 #include "ventilation.hpp"

@@ -51,6 +51,16 @@ inline constexpr auto saturation_pressure = formula(
     },
     remarks{"300 ppm against the printed table from -100 to 200 °C, except about -60 °C", "at 0 °C the formula over water holds; the one over ice ends 0.06 Pa lower"});
 
+inline constexpr auto saturation_pressure_ice = formula(
+    out{"saturation_pressure_ice", "p_s", unit::pascal, "Pressure of saturated water vapour over ice (Hyland-Wexler)."},
+    in(arg{"temperature_c", "t", unit::celsius, between(-100, 0.01), "temperature of the air or the ice"}.usually(-30, 0)), hyland_wexler,
+    [](auto t) {
+      auto kelvins = let("T", unit::one, magnitude(kelvin(t), unit::kelvin));
+      auto ln_p = let("ln p", unit::one, detail::log_saturation_ice(kelvins, log(kelvins)).first);
+      return attach(exp(ln_p), unit::pascal);
+    },
+    remarks{"300 ppm against the printed table from -100 °C, except about -60 °C", "ends at the triple point, 0.01 °C"});
+
 inline constexpr auto saturation_pressure_magnus = formula(
     out{"saturation_pressure_magnus", "p_s", unit::pascal, "Pressure of saturated water vapour over water by the WMO form of the Magnus formula."},
     in(arg{"temperature_c", "t", unit::celsius, air_temperature, "temperature of the air"}.usually(-15, 35).valid_in(between(-45, 60))), wmo_magnus,

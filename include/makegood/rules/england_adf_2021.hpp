@@ -21,6 +21,7 @@ inline constexpr rule england_adf_2021_rows[] = {
     {"extract_rate", "bathroom_continuous", comparator::at_least, {8.0}, adf_table_1_2, "8 l/s, continuous at the high rate"},
     {"extract_rate", "sanitary_continuous", comparator::at_least, {6.0}, adf_table_1_2, "6 l/s, continuous at the high rate"},
     {"inner_room_air_changes", "", comparator::at_least, {4.0}, {"Approved Document F, volume 1, 2021 edition (England)", "1.48", "seen"}, "4 air changes an hour from an intermittent fan in a wet room without an outside wall"},
+    {"discharge_outside", "", comparator::at_least, {1.0}, {"Approved Document F, volume 1, 2021 edition (England)", "1.17", "seen"}, "extracted air is discharged to the outside"},
 };
 inline constexpr rule_table england_adf_2021{"england-adf-2021", "Approved Document F, volume 1: dwellings", "England", "2021 edition",
                                              "2021-12-15", england_adf_2021_rows};

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MIT
+// Runs, fans and networks by their headers: slopes, the pattern that is kept, steps to the balance.
+#include <doctest/doctest.h>
+#include <cmath>
+#include <cstdint>
+#include <makegood/air/fan_diagnosis.hpp>
+#include <makegood/air/network.hpp>
+
+using namespace makegood;
+using namespace makegood::air;
+
+namespace {
+double counted(std::uint64_t i) { return job::detail::counted_uniform(3, i, 0); }
+
+struct grid {
+  std::vector<network_node> nodes;
+  std::vector<network_branch> branches;
+  explicit grid(std::size_t k, bool ducts = false) : nodes(k * k) {
+    std::uint64_t n = 0;
+    for (std::size_t i = 0; i < k * k; ++i) nodes[i].name = std::to_string(i), nodes[i].supply_l_per_s = -counted(n++);
+    nodes[0].outside = true;
+    nodes[0].supply_l_per_s = 0.0;
+    const auto join = [&](std::size_t a, std::size_t b) {
+      network_branch one;
+      one.name = nodes[a].name + "-" + nodes[b].name;
+      one.from = a;
+      one.to = b;
+      if (ducts) {
+        const auto section = duct_section::round(80.0 + 120.0 * counted(n++));
+        one.loss.add_duct(section, 1.0 + 5.0 * counted(n++), 0.09, {});
+        one.loss.add_fitting(section, counted(n++), {});
+      } else {
+        one.loss.quadratic = std::exp(2.0 * counted(n++) - 1.0);
+      }
+      branches.push_back(std::move(one));
+    };
+    for (std::size_t i = 0; i < k; ++i)
+      for (std::size_t j = 0; j < k; ++j) {
+        if (i + 1 < k) join(i * k + j, (i + 1) * k + j);
+        if (j + 1 < k) join(i * k + j, i * k + j + 1);
+      }
+  }
+};
+void check_balance(const network_solver& s, const network_result& r) {
+  std::vector<double> sum(s.nodes().size(), 0.0);
+  double most = 0.0, total = 0.0;
+  for (std::size_t b = 0; b < s.branches().size(); ++b) {
+    const auto& one = s.branches()[b];
+    sum[one.from] -= r.flow_l_per_s[b];
+    sum[one.to] += r.flow_l_per_s[b];
+    most = std::max(most, std::fabs(r.pressure_pa[one.from] - r.pressure_pa[one.to]));
+  }
+  for (const auto& n : s.nodes()) total += std::fabs(n.supply_l_per_s);
+  for (std::size_t b = 0; b < s.branches().size(); ++b) {
+    const auto& one = s.branches()[b];
+    CHECK(std::fabs(r.pressure_pa[one.from] - r.pressure_pa[one.to] - one.loss(r.flow_l_per_s[b])) <= 2e-9 * most);
+  }
+  for (std::size_t i = 0; i < sum.size(); ++i)
+    if (!s.nodes()[i].outside) CHECK(std::fabs(sum[i] + s.nodes()[i].supply_l_per_s) <= 1e-9 * total);
+}
+}  // namespace
+
+TEST_CASE("the slope of a system is that of its pressure, also through the transition") {
+  system_curve s;
+  s.add_duct(duct_section::round(100), 5.0, 0.09, {});
+  s.add_duct({duct_section::shape::rectangular, 204, 60}, 2.0, 0.15, {});
+  s.add_fitting(duct_section::round(100), 2.5, {});
+  for (double q = 0.3; q < 60.0; q *= 1.07) {
+    CAPTURE(q);
+    const double e = 1e-5 * q, slope = (s(q + e) - s(q - e)) / (2.0 * e);
+    CHECK(std::fabs(s.at(q).slope / slope - 1.0) < 2e-3);  // the straight line of the transition has corners
+    CHECK(s(-q) == -s(q));
+  }
+  CHECK(s(0.0) == 0.0);
+  CHECK(s.at(0.0).slope > 0.0);  // laminar: no slope of nothing, which Newton could not leave
+}
+
+TEST_CASE("networks of 10, 1 000 and 10 000 branches balance in at most 6 sparse systems, of ducts with their friction in 8") {
+  for (const std::size_t k : {3u, 23u, 71u})
+    for (const bool ducts : {false, true}) {
+      CAPTURE(k);
+      CAPTURE(ducts);
+      grid g(k, ducts);
+      network_solver s(g.nodes, g.branches);
+      const auto r = s.solve();
+      CHECK(r.iterations <= (ducts ? 8 : 6));
+      check_balance(s, r);
+    }
+}
+
+TEST_CASE("a solver that is used again gives what a new one gives") {
+  grid g(8);
+  network_solver kept(g.nodes, g.branches);
+  (void)kept.solve();
+  for (std::size_t b = 0; b < g.branches.size(); b += 3) kept.branch(b).loss.quadratic *= 7.0, g.branches[b].loss.quadratic *= 7.0;
+  kept.node(20).supply_l_per_s = g.nodes[20].supply_l_per_s = 11.0;
+  const auto again = kept.solve();
+  const auto fresh = network_solver(g.nodes, g.branches).solve();
+  CHECK(again.flow_l_per_s == fresh.flow_l_per_s);
+  CHECK(again.pressure_pa == fresh.pressure_pa);
+}
+
+TEST_CASE("a fan in the hump of its curve balances at a point that holds, or says that none does") {
+  const fan_curve hump({{0, 30}, {5, 26}, {10, 34}, {20, 28}, {30, 0}});
+  for (double k = 0.001; k < 20.0; k *= 1.5) {
+    CAPTURE(k);
+    network_branch b;
+    b.name = "only";
+    b.from = 0;
+    b.to = 1;
+    b.loss.quadratic = k;
+    b.fan = hump;
+    std::vector<network_node> ends(2);
+    for (auto& e : ends) e.outside = true;
+    system_curve system;
+    system.quadratic = k;
+    const auto all = intersections(hump.pressure(), system);
+    const auto r = network_solver(ends, {b}).solve();
+    bool known = false;
+    for (const auto& x : all) known = known || std::fabs(x.flow_l_per_s - r.flow_l_per_s[0]) < 1e-6;
+    CHECK((known || !r.beyond_curve.empty()));
+  }
+}
+
+TEST_CASE("many pairs in one call are each what one call gives, whatever stands beside them") {
+  std::vector<fan_curve> fans;
+  for (int i = 0; i < 7; ++i) {
+    std::vector<fan_point> points;
+    for (int k = 0; k <= 6; ++k) points.push_back({(20.0 + 10.0 * i) * k / 6.0, (30.0 + 20.0 * i) * (1.0 - std::pow(k / 6.0, 1.5 + 0.1 * i))});
+    fans.emplace_back(points);
+  }
+  const std::size_t n = 1300;
+  std::vector<double> which(n), d(n), length(n), rough(n), k(n), flow(n);
+  for (std::size_t i = 0; i < n; ++i) {
+    which[i] = static_cast<double>(i % 7);
+    d[i] = 80.0 + 100.0 * counted(5 * i);
+    length[i] = 20.0 * counted(5 * i + 1);
+    rough[i] = counted(5 * i + 2);
+    k[i] = 1.0 + 5.0 * counted(5 * i + 3);
+  }
+  operating_flows(fans, which, {d, length, rough, k}, {}, flow);
+  for (std::size_t i = 0; i < n; ++i) {
+    double alone = 0.0;
+    operating_flows(fans, std::span(&which[i], 1), {{&d[i], 1}, {&length[i], 1}, {&rough[i], 1}, {&k[i], 1}}, {}, std::span(&alone, 1));
+    CHECK(alone == flow[i]);
+    system_curve system;
+    system.add_duct(duct_section::round(d[i]), length[i], rough[i], {});
+    system.add_fitting(duct_section::round(d[i]), k[i], {});
+    const auto one = operating_point(fans[static_cast<std::size_t>(which[i])], system);
+    CHECK(std::fabs(one.flow.value / flow[i] - 1.0) < 1e-12);
+  }
+}
