@@ -86,7 +86,7 @@ namespace detail {
 inline constexpr arg excess_arg = arg{"excess_k", "ΔT", unit::kelvin, positive_to(1000), "mean temperature of the surface or water above the room"}.usually(5, 60);
 inline constexpr arg rated_output = arg{"rated_output_w", "Φ_N", unit::watt, positive_to(1e6), "output at the rated excess"}.usually(100, 3000);
 inline constexpr arg exponent_arg = arg{"exponent", "n", unit::one, between(1, 2), "exponent of the radiator: 1.2 to 1.4, 1.3 as a rule"}.usually(1.2, 1.4).otherwise(1.3);
-inline constexpr arg rated_excess = arg{"rated_excess_k", "ΔT_N", unit::kelvin, positive_to(200), "excess at the rating: 50 K for 75/65/20 °C"}.usually(30, 60).otherwise(50);
+inline constexpr arg rated_excess = arg{"rated_excess_k", "ΔT_N", unit::kelvin, between(1, 200), "excess at the rating: 50 K for 75/65/20 °C"}.usually(30, 60).otherwise(50);
 }  // namespace detail
 
 inline constexpr auto mean_excess = formula(
