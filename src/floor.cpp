@@ -71,7 +71,7 @@ document::value run_material(const object& inputs, const rulebook&) {
 }
 constexpr model floor_material_model{{"floor_material", "Design values of a material of a floor by name: conductivity, density, specific heat, and "
     "where they are from.",
-                                      material_arguments, en12524, run_material, nullptr}};
+                                      material_arguments, makegood::heating::en_12524, run_material, nullptr}};
 
 // ---- a build-up as a document --------------------------------------------------------------------------------------
 

@@ -104,6 +104,23 @@ inline constexpr unit_t kilogram_per_kilogram = detail::si("kg/kg", 0, 0, 0, 0, 
 inline constexpr unit_t joule_per_kilogram_kelvin = detail::si("J/(kg·K)", 2, 0, -2, 0, -1, 1);
 inline constexpr unit_t watt_per_square_metre = detail::si("W/m²", 0, 1, -3, 0, 0, 1);
 inline constexpr unit_t watt_per_square_metre_kelvin = detail::si("W/(m²·K)", 0, 1, -3, 0, -1, 1);
+inline constexpr unit_t watt_per_square_metre_fourth_kelvin = detail::si("W/(m²·K⁴)", 0, 1, -3, 0, -4, 1);
+inline constexpr unit_t watt_per_metre_kelvin = detail::si("W/(m·K)", 1, 1, -3, 0, -1, 1);
+inline constexpr unit_t square_metre_kelvin_per_watt = detail::si("m²·K/W", 0, -1, 3, 0, 1, 1);
+inline constexpr unit_t watt_per_metre = detail::si("W/m", 1, 1, -3, 0, 0, 1);
+inline constexpr unit_t watt_per_kelvin = detail::si("W/K", 2, 1, -3, 0, -1, 1);
+inline constexpr unit_t joule_per_kelvin = detail::si("J/K", 2, 1, -2, 0, -1, 1);
+inline constexpr unit_t joule_per_cubic_metre_kelvin = detail::si("J/(m³·K)", -1, 1, -2, 0, -1, 1);
+inline constexpr unit_t watt_hour_per_cubic_metre_kelvin = detail::si("W·h/(m³·K)", -1, 1, -2, 0, -1, 3600);
+inline constexpr unit_t watt_root_second_per_square_metre_kelvin = detail::si("W·√s/(m²·K)", 0, 1, -2.5, 0, -1, 1);
+inline constexpr unit_t square_metre_per_second = detail::si("m²/s", 2, 0, -1, 0, 0, 1);
+inline constexpr unit_t metre_per_square_second = detail::si("m/s²", 1, 0, -2, 0, 0, 1);
+inline constexpr unit_t milliwatt = detail::si("mW", 2, 1, -3, 0, 0, 1e-3);
+inline constexpr unit_t milliwatt_per_kelvin = detail::si("mW/K", 2, 1, -3, 0, -1, 1e-3);
+inline constexpr unit_t ohm_per_kelvin = detail::si("Ω/K", 2, 1, -3, -2, -1, 1);
+inline constexpr unit_t percent_per_kelvin = detail::si("%/K", 0, 0, 0, 0, -1, 0.01);
+inline constexpr unit_t hour = detail::si("h", 0, 0, 1, 0, 0, 3600);
+inline constexpr unit_t per_kilowatt_hour = detail::si("1/(kW·h)", -2, -1, 2, 0, 0, 1.0 / 3.6e6);
 }  // namespace unit
 
 /// A constant with a unit and, where the literature has one, a symbol. For a plain number it is that number.

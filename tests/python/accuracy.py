@@ -307,6 +307,27 @@ def points(name: str, seed: str = "", share: float = 1.0) -> Iterator[tuple[str,
 
 # ------------------------------------------------------------------------------------------------------------- scales
 
+def _shunt_scale(p: Point) -> float:
+    kelvins = p["temperature_c"] + 273.15
+    own = p["reference_ohm"] * math.exp(p["beta_k"] * (1 / kelvins - 1 / (p["reference_c"] + 273.15)))
+    x = math.log1p(own / p["shunt_ohm"])
+    rest = p["beta_k"] - kelvins * x
+    return abs(kelvins**2 * x * p["beta_k"] / rest**2) if rest else math.inf
+
+
+def _warming_scale(p: Point) -> float:
+    rise = p["power_w"] / p["loss_w_per_k"]
+    short = abs(p["surroundings_c"] + rise - p["target_c"])
+    size = 1 + abs(p["surroundings_c"]) + rise + abs(p["target_c"]) + abs(p["start_c"])
+    return p["capacity_j_per_k"] / p["loss_w_per_k"] * size / short if short else math.inf
+
+
+def _pane_scale(p: Point) -> float:
+    loss = p["coefficient_w_per_m2_k"] * p["area_m2"]
+    capacity = 2500 * 750 * p["area_m2"] * p["thickness_mm"] / 1000
+    return _warming_scale({**p, "loss_w_per_k": loss, "capacity_j_per_k": capacity, "surroundings_c": p["glass_c"], "start_c": p["glass_c"]})
+
+
 # An error counts against the larger of the result and a small natural scale of the quantity, each with its reason; what is
 # not here has none but the smallest normal number (below it every product loses digits).
 SCALE_BY_UNIT: dict[str, tuple[float, str]] = {
@@ -317,6 +338,32 @@ SCALE: dict[str, tuple[float | Callable[[Point], float], str]] = {
     "electrical.extraneous_part_resistance": (lambda p: p["body_impedance_ohm"], "the body's impedance is taken off, and may be as large"),
     "electrical.awg_gauge": (36.0, "36, of which a part is taken: the number passes through 0 at 1/0"),
     "sensing.beta_from_two_points": (1.0, "1 K of a constant of some thousand: it passes through 0 where the two resistances are equal"),
+    "sensing.ntc_shunt_error_k": (_shunt_scale, "a pole where the parallel resistance is the curve's at endless temperature: B - T x is a difference"),
+    "heating.heated_area": (lambda p: p["length_m"] * p["width_m"], "the room: margins and fixed things are taken off it, and may be as large"),
+    "heating.missing_parallel_mats": (lambda p: p["mats_count"], "the number of mats, of which those that are there are taken off"),
+    "heating.screen_fault_position": (
+        lambda p: 0.5 + (p["first_ohm"] + p["second_ohm"]) / (2 * (p["loop_ohm"] - 2 * p["tail_ohm"])),
+        "half the element and what the readings are worth in length: the place is a difference, and passes through 0 at the first end",
+    ),
+    "heating.screen_fault_resistance": (lambda p: p["first_ohm"] + p["second_ohm"], "the two readings, of which the loop is taken off"),
+    "heating.downward_flux": (
+        lambda p: (p["up_m2k_per_w"] * p["flux_w_per_m2"] + abs(p["room_c"] - p["below_c"])) / p["down_m2k_per_w"],
+        "its two parts, which cancel where the space below is as warm as the heating plane",
+    ),
+    "heating.upward_flux": (
+        lambda p: (p["down_m2k_per_w"] * p["power_w_per_m2"] + abs(p["room_c"] - p["below_c"])) / (p["up_m2k_per_w"] + p["down_m2k_per_w"]),
+        "its two parts, which cancel where all of the power goes down",
+    ),
+    "heating.contact_temperature": (lambda p: 1 + abs(p["first_c"]) + abs(p["second_c"]), "the two temperatures in °C, between which it passes through 0"),
+    "heating.steady_temperature": (lambda p: 1 + abs(p["outside_c"]) + p["power_w"] / p["loss_w_per_k"], "the outside temperature and the rise, which may cancel in °C"),
+    "heating.rail_surface_temperature": (lambda p: 1 + abs(p["room_c"]), "the room's temperature in °C, to which the rise is added"),
+    "heating.mean_excess": (lambda p: 1 + abs(p["flow_c"]) + abs(p["return_c"]) + abs(p["room_c"]), "the temperatures in °C: their mean may be that of the room"),
+    "heating.warm_up_time": (_warming_scale, "the logarithm's pole where the target is the temperature that the power comes to: their difference loses digits"),
+    "heating.mirror_clear_time": (_pane_scale, "the logarithm's pole where the target is the temperature that the power comes to: their difference loses digits"),
+    "heating.mirror_clear_power": (
+        lambda p: 60 * (p["coefficient_w_per_m2_k"] + p["back_w_per_m2_k"]) * p["area_m2"],
+        "60 K: a dew point and a temperature in °C, of which the difference is taken",
+    ),
     "electrical.operating_temperature_factor": (1.0, "1: the factor is 1 less a part, and passes through 0 where the current is far above the capacity"),
     "electrical.varley_loop_distance": (lambda p: p["length_m"], "the length: the place is a difference of two readings, and passes through 0 at the near end"),
     "electrical.varley_loop_resistance": (lambda p: p["loop_ohm"], "the loop: the result is a part of it less another, and passes through 0 at the near end"),

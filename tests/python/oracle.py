@@ -714,6 +714,125 @@ def silicon_ptc_temperature(resistance_ohm, reference_ohm, a_per_k=D("7.88e-3"),
     excess = mp.mpf(resistance_ohm) / reference_ohm - 1
     return 25 + 2 * excess / (a_per_k + mp.sqrt(mp.mpf(a_per_k)**2 + 4 * b_per_k2 * excess))  # root also where b is 0
 
+# GOST 6651-2009 (OIML R 84): copper 0.00428 and nickel 0.00617
+def _metal_ratio(metal, t):
+    if metal == "copper":
+        ratio = 1 + D("4.28e-3") * t
+        return ratio if t >= 0 else ratio + D("-6.2032e-7") * t * (t + D("6.7")) + D("8.5154e-10") * t**3
+    ratio = 1 + D("5.4963e-3") * t + D("6.7556e-6") * t**2
+    return ratio if t <= 100 else ratio + D("9.2004e-9") * (t - 100) * t**2
+
+
+@sensing
+def metal_resistance(metal, temperature_c, r0_ohm):
+    return r0_ohm * _metal_ratio(metal, mp.mpf(temperature_c))
+
+
+@sensing
+def metal_temperature(metal, resistance_ohm, r0_ohm):
+    ratio = mp.mpf(resistance_ohm) / r0_ohm
+    if ratio == 1:
+        return mp.mpf(0)
+    start = (ratio - 1) / (D("4.3e-3") if metal == "copper" else D("5.8e-3"))
+    return mp.findroot(lambda t: _metal_ratio(metal, t) - ratio, (start, start * D("1.01")), solver="secant", tol=D("1e-90"), verify=False, maxsteps=60)
+
+
+# temperature coefficients at 20 C: handbook table (first six); DIN 17471 and 17470, memory (middle of what is stated)
+ALLOYS = {
+    "copper": "4.041e-3", "nickel": "5.866e-3", "constantan": "-7.4e-5", "nichrome": "1.7e-4", "manganin": "1.5e-5", "platinum": "3.729e-3", "CuNi2": "1.3e-3",
+    "CuNi6": "7e-4", "CuNi10": "4e-4", "CuNi23Mn": "2.5e-4", "CuNi44": "-2e-5", "NiCr80-20": "1e-4", "CrAl25-5": "3.5e-5", "unknown": "2e-3",
+}
+
+
+@sensing
+def alloy_resistance(alloy, temperature_c, resistance_20_ohm):
+    return resistance_20_ohm * (1 + D(ALLOYS[alloy]) * (mp.mpf(temperature_c) - 20))
+
+
+@sensing
+def alloy_resistance_20(alloy, temperature_c, resistance_ohm):
+    return resistance_ohm / (1 + D(ALLOYS[alloy]) * (mp.mpf(temperature_c) - 20))
+
+
+@sensing
+def lead_resistance_error_k(lead_ohm, slope_ohm_per_k):
+    return mp.mpf(lead_ohm) / slope_ohm_per_k
+
+
+@sensing
+def rtd_lead_error_k(temperature_c, lead_ohm, r0_ohm):
+    # what the reading says, less what is true: a difference that a lead of 1e-300 ohm leaves 600 digits behind
+    with mp.workdps(700):
+        return rtd_temperature(rtd_resistance(temperature_c, mp.mpf(r0_ohm)) + lead_ohm, r0_ohm) - temperature_c
+
+
+@sensing
+def ntc_lead_error_k(temperature_c, lead_ohm, reference_ohm, reference_c, beta_k):
+    with mp.workdps(700):  # see rtd_lead_error_k
+        true = ntc_resistance(temperature_c, reference_ohm, reference_c, beta_k)
+        return ntc_temperature(true + lead_ohm, reference_ohm, reference_c, beta_k) - temperature_c
+
+
+@sensing
+def ntc_shunt_error_k(temperature_c, shunt_ohm, reference_ohm, reference_c, beta_k):
+    with mp.workdps(700):  # see rtd_lead_error_k
+        true = ntc_resistance(temperature_c, reference_ohm, reference_c, beta_k)
+        return ntc_temperature(1 / (1 / true + 1 / mp.mpf(shunt_ohm)), reference_ohm, reference_c, beta_k) - temperature_c
+
+
+@sensing
+def shunted_resistance(resistance_ohm, shunt_ohm):
+    return 1 / (1 / mp.mpf(resistance_ohm) + 1 / mp.mpf(shunt_ohm))
+
+
+@sensing
+def shunt_resistance(resistance_ohm, reading_ohm):
+    return 1 / (1 / mp.mpf(reading_ohm) - 1 / mp.mpf(resistance_ohm))
+
+
+@sensing
+def self_heating_k(power_mw, dissipation_mw_per_k):
+    return mp.mpf(power_mw) / dissipation_mw_per_k
+
+
+@sensing
+def divider_sensor_power(supply_v, series_ohm, resistance_ohm):
+    r = mp.mpf(resistance_ohm)
+    return 1000 * mp.mpf(supply_v)**2 * r / (series_ohm + r)**2
+
+
+@sensing
+def ntc_sensitivity(temperature_c, beta_k):
+    return -100 * mp.mpf(beta_k) / _kelvin(temperature_c)**2
+
+
+def _ntc_parts(temperature_c, beta_k, resistance_tolerance_percent, beta_tolerance_percent, reference_c):
+    t, t0 = _kelvin(temperature_c), _kelvin(reference_c)
+    return t**2 / beta_k * resistance_tolerance_percent / 100, abs(t * (1 - t / t0)) * beta_tolerance_percent / 100
+
+
+@sensing
+def ntc_tolerance(temperature_c, beta_k, resistance_tolerance_percent, beta_tolerance_percent, reference_c=25):
+    return sum(_ntc_parts(temperature_c, beta_k, resistance_tolerance_percent, beta_tolerance_percent, reference_c))
+
+
+@sensing
+def ntc_tolerance_standard(temperature_c, beta_k, resistance_tolerance_percent, beta_tolerance_percent, reference_c=25):
+    a, b = _ntc_parts(temperature_c, beta_k, resistance_tolerance_percent, beta_tolerance_percent, reference_c)
+    return mp.sqrt((a / mp.sqrt(3))**2 + (b / mp.sqrt(3))**2)
+
+
+@sensing
+def rtd_tolerance_ohm(tolerance_class, temperature_c, r0_ohm):
+    t = mp.mpf(temperature_c)
+    slope = RTD_A + 2 * RTD_B * t + (RTD_C * (4 * t**3 - 300 * t**2) if t < 0 else 0)
+    return rtd_tolerance(tolerance_class, t) * slope * r0_ohm
+
+
+@sensing
+def switching_ptc_coefficient(temperature_1_c, resistance_1_ohm, temperature_2_c, resistance_2_ohm):
+    return 100 * mp.log(mp.mpf(resistance_2_ohm) / resistance_1_ohm) / (mp.mpf(temperature_2_c) - temperature_1_c)
+
 
 # ------------------------------------------------------------------- heating
 
@@ -759,6 +878,313 @@ def floor_heat_flux(surface_c, room_c):
 @heating
 def floor_surface_temperature(flux_w_per_m2, room_c):
     return room_c + mp.power(flux_w_per_m2 / D("8.92"), 1 / D("1.1"))
+
+
+@heating
+def heated_area(length_m, width_m, fixed_area_m2=0, margin_m=0):
+    return (mp.mpf(length_m) - 2 * mp.mpf(margin_m)) * (mp.mpf(width_m) - 2 * mp.mpf(margin_m)) - fixed_area_m2
+
+
+@heating
+def cable_power_density(power_w_per_m, spacing_mm):
+    return mp.mpf(power_w_per_m) / (mp.mpf(spacing_mm) / 1000)
+
+
+@heating
+def cable_spacing(length_m, area_m2):
+    return 1000 * mp.mpf(area_m2) / length_m
+
+
+@heating
+def shorted_fraction(resistance_ohm, rated_ohm):
+    return 1 - mp.mpf(resistance_ohm) / rated_ohm
+
+
+@heating
+def shorted_power(power_w, fraction):
+    return mp.mpf(power_w) / (1 - mp.mpf(fraction))
+
+
+@heating
+def shorted_loading(fraction):
+    # power of the rest over its length
+    return 1 / (1 - mp.mpf(fraction))**2
+
+
+@heating
+def missing_parallel_mats(resistance_ohm, power_w, voltage_v, mats_count):
+    # conductances add: those that are there are R_one/R
+    return mats_count - mp.mpf(voltage_v)**2 / power_w / resistance_ohm
+
+
+@heating
+def screen_fault_position(loop_ohm, first_ohm, second_ohm, tail_ohm=0):
+    # R1 = Rt + x Re + Rf, R2 = Rt + (1 - x) Re + Rf, Rl = 2 Rt + Re
+    element = mp.mpf(loop_ohm) - 2 * mp.mpf(tail_ohm)
+    return (element + first_ohm - second_ohm) / (2 * element)
+
+
+@heating
+def screen_fault_resistance(loop_ohm, first_ohm, second_ohm):
+    return (mp.mpf(first_ohm) + second_ohm - loop_ohm) / 2
+
+
+@heating
+def highest_power_input(appliance, rated_power_w):
+    # IEC 335-1:1991, 10.1, Table 1
+    p = mp.mpf(rated_power_w)
+    if p <= 25:
+        return p * D("1.2")
+    if appliance == "heating":
+        return p * D("1.1") if p <= 200 else max(p * D("1.05"), p + 20)
+    return p * D("1.2") if p <= 300 else max(p * D("1.15"), p + 60)
+
+
+@heating
+def least_power_input(rated_power_w):
+    return mp.mpf(rated_power_w) * D("0.9")
+
+
+@heating
+def floor_limit_factor(highest_surface_c, room_c):
+    return mp.power((mp.mpf(highest_surface_c) - room_c) / 9, D("1.1"))
+
+
+@heating
+def surface_heat_flux(surface, surface_c, room_c):
+    return D({"wall": 8, "ceiling_heating": 6, "floor_cooling": 7, "floor_layers": "10.8"}[surface]) * (mp.mpf(surface_c) - room_c)
+
+
+@heating
+def upward_resistance(covering_m2k_per_w, over_mm, conductivity_w_per_m_k):
+    return 1 / D("10.8") + covering_m2k_per_w + mp.mpf(over_mm) / 1000 / conductivity_w_per_m_k
+
+
+@heating
+def downward_flux(flux_w_per_m2, up_m2k_per_w, down_m2k_per_w, room_c, below_c):
+    # ISO 11855-2 (A.29)
+    return (mp.mpf(up_m2k_per_w) * flux_w_per_m2 + room_c - below_c) / down_m2k_per_w
+
+
+@heating
+def upward_flux(power_w_per_m2, up_m2k_per_w, down_m2k_per_w, room_c, below_c):
+    # the source lies at a temperature between two resistances: p = (t - ti)/Ro + (t - tu)/Ru, q = (t - ti)/Ro
+    with mp.workdps(700):  # a resistance may be 1e-300, and the two temperatures differ by as little
+        ro, ru = mp.mpf(up_m2k_per_w), mp.mpf(down_m2k_per_w)
+        source_c = (power_w_per_m2 + room_c / ro + below_c / ru) / (1 / ro + 1 / ru)
+        return (source_c - room_c) / ro
+
+
+# EN 12524: conductivity, density, heat capacity; screed, plasterboard's and XPS's heat capacity memory
+MATERIALS = {
+    "ceramic_tile": ("1.3", 2300, 840), "clay_tile": (1, 2000, 800), "concrete_high": (2, 2400, 1000), "concrete": ("1.35", 2000, 1000),
+    "concrete_reinforced": ("2.3", 2300, 1000), "cement_screed": ("1.4", 2000, 1000), "plywood": ("0.13", 500, 1600), "anhydrite_screed": ("1.2", 2100, 1000), "mortar": (1, 1800, 1000), "plywood_heavy": ("0.17", 700, 1600),
+    "chipboard_heavy": ("0.18", 900, 1700), "carpet": ("0.06", 200, 1300), "extruded_foam": ("0.033", 35, 1450), "chipboard": ("0.14", 600, 1700),
+    "cement_board": ("0.23", 1200, 1500), "osb": ("0.13", 650, 1700), "timber": ("0.13", 500, 1600), "plasterboard": ("0.25", 900, 1000), "linoleum": ("0.17", 1200, 1400),
+    "vinyl": ("0.25", 1700, 1400), "marble": ("3.5", 2800, 1000), "granite": ("2.8", 2600, 1000), "limestone": ("1.7", 2200, 1000), "glass": (1, 2500, 750), "xps": ("0.026", "32.5", 1450),
+}
+
+
+@heating
+def material_conductivity(material):
+    return D(MATERIALS[material][0])
+
+
+@heating
+def material_density(material):
+    return D(MATERIALS[material][1])
+
+
+@heating
+def material_heat_capacity(material):
+    return D(MATERIALS[material][2])
+
+
+@heating
+def thermal_resistance(thickness_mm, conductivity_w_per_m_k):
+    return mp.mpf(thickness_mm) / 1000 / conductivity_w_per_m_k
+
+
+@heating
+def surface_resistance(convection_w_per_m2_k, radiation_w_per_m2_k):
+    # ISO 6946: 1/(hc + hr)
+    return 1 / (mp.mpf(convection_w_per_m2_k) + radiation_w_per_m2_k)
+
+
+@heating
+def u_value(layers_m2k_per_w, inside_m2k_per_w=D("0.13"), outside_m2k_per_w=D("0.04")):
+    return 1 / (mp.mpf(layers_m2k_per_w) + inside_m2k_per_w + outside_m2k_per_w)
+
+
+@heating
+def conduction_heat_flow(conductivity_w_per_m_k, area_m2, thickness_mm, difference_k):
+    # Fourier's law
+    return mp.mpf(conductivity_w_per_m_k) * area_m2 * difference_k * 1000 / thickness_mm
+
+
+@heating
+def thermal_effusivity(conductivity_w_per_m_k, density_kg_per_m3, heat_capacity_j_per_kg_k):
+    return mp.sqrt(mp.mpf(conductivity_w_per_m_k) * density_kg_per_m3 * heat_capacity_j_per_kg_k)
+
+
+@heating
+def contact_temperature(first_effusivity, first_c, second_effusivity, second_c):
+    e1, e2 = mp.mpf(first_effusivity), mp.mpf(second_effusivity)
+    return (e1 * first_c + e2 * second_c) / (e1 + e2)
+
+
+SIGMA = D("5.670374419e-8")  # CODATA 2018
+
+
+@heating
+def radiation_coefficient(emissivity, mean_c):
+    return 4 * mp.mpf(emissivity) * SIGMA * _kelvin(mean_c)**3
+
+
+@heating
+def radiation_heat_flow(emissivity, area_m2, surface_c, surroundings_c):
+    return mp.mpf(emissivity) * SIGMA * area_m2 * (_kelvin(surface_c)**4 - _kelvin(surroundings_c)**4)
+
+
+@heating
+def plate_radiation(first_emissivity, second_emissivity, area_m2, first_c, second_c):
+    return SIGMA * area_m2 * (_kelvin(first_c)**4 - _kelvin(second_c)**4) / (1 / mp.mpf(first_emissivity) + 1 / mp.mpf(second_emissivity) - 1)
+
+
+@heating
+def rayleigh_number(difference_k, length_mm, expansion_per_k, viscosity_m2_per_s, diffusivity_m2_per_s):
+    return D("9.80665") * mp.mpf(expansion_per_k) * difference_k * (mp.mpf(length_mm) / 1000)**3 / viscosity_m2_per_s / diffusivity_m2_per_s
+
+
+@heating
+def vertical_plate_nusselt(rayleigh, prandtl):
+    # Churchill and Chu 1975, all Ra
+    bracket = 1 + mp.power(D("0.492") / prandtl, D(9) / 16)
+    return (D("0.825") + D("0.387") * mp.power(rayleigh, D(1) / 6) / mp.power(bracket, D(8) / 27))**2
+
+
+@heating
+def vertical_plate_nusselt_laminar(rayleigh, prandtl):
+    bracket = 1 + mp.power(D("0.492") / prandtl, D(9) / 16)
+    return D("0.68") + D("0.670") * mp.power(rayleigh, D(1) / 4) / mp.power(bracket, D(4) / 9)
+
+
+@heating
+def horizontal_cylinder_nusselt(rayleigh, prandtl):
+    bracket = 1 + mp.power(D("0.559") / prandtl, D(9) / 16)
+    return (D("0.6") + D("0.387") * mp.power(rayleigh, D(1) / 6) / mp.power(bracket, D(8) / 27))**2
+
+
+@heating
+def plate_below_nusselt(rayleigh):
+    return D("0.27") * mp.power(rayleigh, D(1) / 4)
+
+
+@heating
+def convection_coefficient(nusselt, conductivity_w_per_m_k, length_mm):
+    return mp.mpf(nusselt) * conductivity_w_per_m_k * 1000 / length_mm
+
+
+@heating
+def vertical_plate_coefficient(surface_c, air_c, height_mm):
+    # U.S. Standard Atmosphere 1976: viscosity and conductivity of air; ideal gas of 287.05 J/(kg K) at 101325 Pa, 1007 J/(kg K)
+    t = (_kelvin(surface_c) + _kelvin(air_c)) / 2
+    rho = 101325 / (D("287.05") * t)
+    nu = D("1.458e-6") * t**D("1.5") / (t + D("110.4")) / rho
+    k = D("2.64638e-3") * t**D("1.5") / (t + D("245.4") * mp.power(10, -12 / t))
+    alpha = k / (rho * 1007)
+    length = mp.mpf(height_mm) / 1000
+    ra = D("9.80665") / t * (mp.mpf(surface_c) - air_c) * length**3 / (nu * alpha)
+    return vertical_plate_nusselt(ra, nu / alpha) * k / length
+
+
+@heating
+def air_heat_factor(density_kg_per_m3, heat_capacity_j_per_kg_k):
+    return mp.mpf(density_kg_per_m3) * heat_capacity_j_per_kg_k / 3600
+
+
+@heating
+def ventilation_coefficient(volume_m3, air_changes_per_h, air_factor=D("0.33")):
+    return air_factor * mp.mpf(air_changes_per_h) * volume_m3
+
+
+@heating
+def element_heat_loss(u_value, area_m2, inside_c, outside_c):
+    return mp.mpf(u_value) * area_m2 * (mp.mpf(inside_c) - outside_c)
+
+
+@heating
+def room_heat_loss(fabric_w_per_k, volume_m3, air_changes_per_h, inside_c, outside_c, air_factor=D("0.33")):
+    return (mp.mpf(fabric_w_per_k) + air_factor * mp.mpf(air_changes_per_h) * volume_m3) * (mp.mpf(inside_c) - outside_c)
+
+
+@heating
+def steady_temperature(power_w, loss_w_per_k, outside_c):
+    return outside_c + mp.mpf(power_w) / loss_w_per_k
+
+
+@heating
+def warm_up_time(capacity_j_per_k, power_w, loss_w_per_k, start_c, target_c, surroundings_c):
+    # C dT/dt = P - H (T - Te)
+    c, h = mp.mpf(capacity_j_per_k), mp.mpf(loss_w_per_k)
+    end = surroundings_c + power_w / h
+    return c / h * mp.log((end - start_c) / (end - target_c))
+
+
+@heating
+def running_cost(power_w, time_h, price_per_kwh, duty_ratio=1):
+    return mp.mpf(power_w) / 1000 * time_h * duty_ratio * price_per_kwh
+
+
+@heating
+def mean_excess(flow_c, return_c, room_c):
+    return (mp.mpf(flow_c) + return_c) / 2 - room_c
+
+
+@heating
+def log_mean_excess(flow_c, return_c, room_c):
+    return (mp.mpf(flow_c) - return_c) / mp.log((mp.mpf(flow_c) - room_c) / (mp.mpf(return_c) - room_c))
+
+
+@heating
+def radiator_output(rated_output_w, excess_k, exponent=D("1.3"), rated_excess_k=50):
+    # EN 442: K dT^n
+    return rated_output_w * mp.power(mp.mpf(excess_k) / rated_excess_k, exponent)
+
+
+@heating
+def rail_surface_temperature(power_w, rated_output_w, room_c, exponent=D("1.3"), rated_excess_k=50):
+    return room_c + rated_excess_k * mp.power(mp.mpf(power_w) / rated_output_w, 1 / mp.mpf(exponent))
+
+
+@heating
+def burn_threshold(surface, contact):
+    # ISO 13732-1 figures: 1 s lower end of the band (memory), 1 min, 10 min, 8 h (memory)
+    row = {"bare_metal": (65, 51), "coated_metal": (65, 51), "ceramic": (80, 56), "plastic": (85, 60), "wood": (110, 60)}[surface]
+    return mp.mpf({"second": row[0], "minute": row[1], "ten_minutes": 48, "hours": 43}[contact])
+
+
+@heating
+def mirror_clear_power(air_c, relative_humidity_percent, glass_c, area_m2, coefficient_w_per_m2_k=8, back_w_per_m2_k=0, margin_k=1):
+    # WMO Magnus form of the dew point; balance of the pane
+    rise = dew_point_magnus(air_c, relative_humidity_percent) + margin_k - glass_c
+    return (mp.mpf(coefficient_w_per_m2_k) + back_w_per_m2_k) * area_m2 * max(rise, mp.mpf(0))
+
+
+GLASS_J_PER_M3_K = mp.mpf(2500) * 750  # EN 12524
+
+
+@heating
+def mirror_clear_time(power_w, area_m2, thickness_mm, coefficient_w_per_m2_k, glass_c, target_c):
+    capacity = GLASS_J_PER_M3_K * area_m2 * mp.mpf(thickness_mm) / 1000
+    return warm_up_time(capacity, power_w, mp.mpf(coefficient_w_per_m2_k) * area_m2, glass_c, target_c, glass_c)
+
+
+@heating
+def pad_temperature_rise(power_w, area_m2, thickness_mm, coefficient_w_per_m2_k, time_s):
+    capacity = GLASS_J_PER_M3_K * area_m2 * mp.mpf(thickness_mm) / 1000
+    loss = mp.mpf(coefficient_w_per_m2_k) * area_m2
+    return -power_w / loss * mp.expm1(-time_s * loss / capacity)
 
 
 # ----------------------------------------------------------------------- air
@@ -1117,6 +1543,23 @@ POINTS = {
     "sensing.rtd_tolerance": dict(tolerance_class="B", temperature_c=600),
     "sensing.silicon_ptc_resistance": dict(temperature_c=0, reference_ohm=1000),
     "sensing.silicon_ptc_temperature": dict(resistance_ohm=815, reference_ohm=1000),
+    "sensing.metal_resistance": dict(metal="nickel", temperature_c=180, r0_ohm=100),
+    "sensing.metal_temperature": dict(metal="copper", resistance_ohm="121.4", r0_ohm=100),
+    "sensing.alloy_resistance": dict(alloy="constantan", temperature_c=60, resistance_20_ohm=100),
+    "sensing.alloy_resistance_20": dict(alloy="copper", temperature_c=60, resistance_ohm="116.164"),
+    "sensing.lead_resistance_error_k": dict(lead_ohm=10, slope_ohm_per_k="0.385"),
+    "sensing.rtd_lead_error_k": dict(temperature_c=25, lead_ohm=1, r0_ohm=100),
+    "sensing.ntc_lead_error_k": dict(temperature_c=25, lead_ohm=500, reference_ohm=10000, reference_c=25, beta_k=3950),
+    "sensing.ntc_shunt_error_k": dict(temperature_c=25, shunt_ohm=100000, reference_ohm=10000, reference_c=25, beta_k=3950),
+    "sensing.shunted_resistance": dict(resistance_ohm=10000, shunt_ohm=100000),
+    "sensing.shunt_resistance": dict(resistance_ohm=10000, reading_ohm=9000),
+    "sensing.self_heating_k": dict(power_mw=1, dissipation_mw_per_k=2),
+    "sensing.divider_sensor_power": dict(supply_v=5, series_ohm=10000, resistance_ohm=10000),
+    "sensing.ntc_sensitivity": dict(temperature_c=25, beta_k=3950),
+    "sensing.ntc_tolerance": dict(temperature_c=5, beta_k=3950, resistance_tolerance_percent=5, beta_tolerance_percent=1),
+    "sensing.ntc_tolerance_standard": dict(temperature_c=5, beta_k=3950, resistance_tolerance_percent=5, beta_tolerance_percent=1),
+    "sensing.rtd_tolerance_ohm": dict(tolerance_class="B", temperature_c=500, r0_ohm=100),
+    "sensing.switching_ptc_coefficient": dict(temperature_1_c=80, resistance_1_ohm=1000, temperature_2_c=90, resistance_2_ohm=10000),
     "heating.element_resistance": dict(power_w=450, voltage_v=230),
     "heating.element_power": dict(resistance_ohm="117.556", voltage_v=240),
     "heating.element_current": dict(power_w=1000, voltage_v=240),
@@ -1125,6 +1568,56 @@ POINTS = {
     "heating.power_density": dict(power_w=10, area_m2="0.0667"),
     "heating.floor_heat_flux": dict(surface_c=29, room_c=20),
     "heating.floor_surface_temperature": dict(flux_w_per_m2=100, room_c=20),
+    "heating.heated_area": dict(length_m=3, width_m="2.4", fixed_area_m2="1.5"),
+    "heating.cable_power_density": dict(power_w_per_m=10, spacing_mm="66.7"),
+    "heating.cable_spacing": dict(length_m=45, area_m2=3),
+    "heating.shorted_fraction": dict(resistance_ohm="105.8", rated_ohm="117.6"),
+    "heating.shorted_power": dict(power_w=529, fraction="0.1"),
+    "heating.shorted_loading": dict(fraction="0.25"),
+    "heating.missing_parallel_mats": dict(resistance_ohm=176, power_w=150, voltage_v=230, mats_count=3),
+    "heating.screen_fault_position": dict(loop_ohm="117.6", first_ohm=40, second_ohm="77.6"),
+    "heating.screen_fault_resistance": dict(loop_ohm=117, first_ohm=400, second_ohm=430),
+    "heating.highest_power_input": dict(appliance="heating", rated_power_w=450),
+    "heating.least_power_input": dict(rated_power_w=450),
+    "heating.floor_limit_factor": dict(highest_surface_c=35, room_c=20),
+    "heating.surface_heat_flux": dict(surface="wall", surface_c=30, room_c=20),
+    "heating.upward_resistance": dict(covering_m2k_per_w="0.01", over_mm=10, conductivity_w_per_m_k="1.4"),
+    "heating.downward_flux": dict(flux_w_per_m2=100, up_m2k_per_w="0.112", down_m2k_per_w="0.75", room_c=20, below_c=20),
+    "heating.upward_flux": dict(power_w_per_m2=150, up_m2k_per_w="0.112", down_m2k_per_w="0.75", room_c=20, below_c=10),
+    "heating.material_conductivity": dict(material="plywood"),
+    "heating.material_density": dict(material="plywood"),
+    "heating.material_heat_capacity": dict(material="ceramic_tile"),
+    "heating.thermal_resistance": dict(thickness_mm=10, conductivity_w_per_m_k="0.034"),
+    "heating.surface_resistance": dict(convection_w_per_m2_k=5, radiation_w_per_m2_k="5.13"),
+    "heating.u_value": dict(layers_m2k_per_w=2),
+    "heating.conduction_heat_flow": dict(conductivity_w_per_m_k="0.9", area_m2=15, thickness_mm=300, difference_k=14),
+    "heating.thermal_effusivity": dict(conductivity_w_per_m_k="1.3", density_kg_per_m3=2300, heat_capacity_j_per_kg_k=840),
+    "heating.contact_temperature": dict(first_effusivity=1120, first_c=33, second_effusivity=14000, second_c=60),
+    "heating.radiation_coefficient": dict(emissivity="0.9", mean_c="26.85"),
+    "heating.radiation_heat_flow": dict(emissivity="0.95", area_m2="1.4", surface_c=30, surroundings_c=10),
+    "heating.plate_radiation": dict(first_emissivity="0.2", second_emissivity="0.2", area_m2="0.25", first_c=100, second_c=40),
+    "heating.rayleigh_number": dict(difference_k=209, length_mm=710, expansion_per_k="0.0025", viscosity_m2_per_s="2.64e-5", diffusivity_m2_per_s="3.83e-5"),
+    "heating.vertical_plate_nusselt": dict(rayleigh=1814700000, prandtl="0.69"),
+    "heating.vertical_plate_nusselt_laminar": dict(rayleigh=100000000, prandtl="0.71"),
+    "heating.horizontal_cylinder_nusselt": dict(rayleigh=1869000, prandtl="0.7241"),
+    "heating.plate_below_nusselt": dict(rayleigh=11860000),
+    "heating.convection_coefficient": dict(nusselt="113.3", conductivity_w_per_m_k="0.02808", length_mm=600),
+    "heating.vertical_plate_coefficient": dict(surface_c=90, air_c=30, height_mm=600),
+    "heating.air_heat_factor": dict(density_kg_per_m3="1.2", heat_capacity_j_per_kg_k=1005),
+    "heating.ventilation_coefficient": dict(volume_m3="22.77", air_changes_per_h=2),
+    "heating.element_heat_loss": dict(u_value="0.35", area_m2=9, inside_c=24, outside_c=-2),
+    "heating.room_heat_loss": dict(fabric_w_per_k="5.52", volume_m3=12, air_changes_per_h=2, inside_c=24, outside_c=-2),
+    "heating.steady_temperature": dict(power_w=450, loss_w_per_k=15, outside_c=-2),
+    "heating.warm_up_time": dict(capacity_j_per_k=1000000, power_w=800, loss_w_per_k=15, start_c=15, target_c=22, surroundings_c=0),
+    "heating.running_cost": dict(power_w=450, time_h=4, price_per_kwh="0.28"),
+    "heating.mean_excess": dict(flow_c=75, return_c=65, room_c=20),
+    "heating.log_mean_excess": dict(flow_c=55, return_c=45, room_c=20),
+    "heating.radiator_output": dict(rated_output_w=1, excess_k=30),
+    "heating.rail_surface_temperature": dict(power_w=150, rated_output_w=300, room_c=20),
+    "heating.burn_threshold": dict(surface="bare_metal", contact="minute"),
+    "heating.mirror_clear_power": dict(air_c=24, relative_humidity_percent=80, glass_c=18, area_m2=1),
+    "heating.mirror_clear_time": dict(power_w=60, area_m2="0.25", thickness_mm=4, coefficient_w_per_m2_k=10, glass_c=18, target_c=22),
+    "heating.pad_temperature_rise": dict(power_w=60, area_m2="0.25", thickness_mm=4, coefficient_w_per_m2_k=10, time_s=600),
     "air.airflow_from_air_changes": dict(room_volume_m3="36.45", air_changes_per_h=8),
     "air.air_changes_from_airflow": dict(flow_l_per_s=31, room_volume_m3=185),
     "air.flow_from_velocity": dict(velocity_m_per_s=2, area_mm2=7854),
@@ -1162,7 +1655,7 @@ POINTS = {
     "air.air_density": dict(temperature_c=20, relative_humidity_percent=50, pressure_pa=101325),
     "air.air_viscosity": dict(temperature_c=20),
 }
-CHOICES = {"material", "tolerance_class", "metal", "conductor_class", "installation", "method", "arrangement", "circuits", "length_in_insulation_mm", "edition", "type", "fuse", "disconnection_time_s", "device", "socket", "cable", "phases", "circuit_kind"}
+CHOICES = {"material", "tolerance_class", "metal", "conductor_class", "installation", "method", "arrangement", "circuits", "length_in_insulation_mm", "edition", "type", "fuse", "disconnection_time_s", "device", "socket", "cable", "phases", "circuit_kind", "alloy", "appliance", "surface", "contact"}
 
 
 def as_arguments(inputs):

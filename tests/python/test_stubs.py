@@ -175,6 +175,9 @@ def test_models_return_what_their_stubs_say(written):
     calls = {
         "sensing.fit_steinhart_hart": ([(0, 32554), (25, 10000), (50, 3605)],),
         "sensing.check_sensor": (11650, 21.4, {"kind": "ntc", "reference_ohm": 10000, "reference_c": 25, "beta_k": 3950}),
+        "sensing.curve_against_points": ({"kind": "rtd", "r0_ohm": 100}, [(0, 100), (100, 138.51)]),
+        "sensing.identify_sensor": ([{"resistance_ohm": 11650, "temperature_c": 21.4}], None, 0.05, False),
+        "heating.mats_that_fit": (3, 2.4, 1.5),
         "air.required_extract": ("kitchen", "england-adf-2021"),
         "air.duct_run": ([{"kind": "round", "diameter_mm": 100, "length_m": 3}], 15),
         "air.operating_point": ({"points": [[0, 60], [30, 0]]}, {"flow_l_per_s": 15, "pressure_pa": 30}),

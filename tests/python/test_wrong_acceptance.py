@@ -306,6 +306,87 @@ def _(random, n, beyond):
     return heating.check_element_resistance(shown(230**2 / 1500 * 1.10 * (1 + beyond), random, n, percent=2), 1500, 230, "common-practice")
 
 
+COPPER_NICKEL = (7e-4, 2e-4)  # CuNi6: coefficient and its spread
+
+
+@case("element of copper-nickel, cold, its temperature in doubt", "check_element_resistance_warm", note="two rectangles and a band that widens with the temperature")
+def _(random, n, beyond):
+    alpha, spread = COPPER_NICKEL
+    cold = 10.0
+    rated = 230**2 / 150
+    end = rated * (1 + alpha * (cold - 20)) / (1 + alpha * (40 - 20)) * (1.10 + spread * abs(cold - 40)) * (1 + beyond)
+    ohm = shown(end, random, n, percent=1)
+    celsius = cold + rectangle(random, 2.0, n)
+    return heating.check_element_resistance_warm(Readings(ohm, accuracy=Accuracy(percent=1)), 150, 230, "CuNi6", Readings(celsius, accuracy=Accuracy(limit=2.0)), "common-practice")
+
+
+STANDARDS = "heating-standards"
+
+
+@case("insulation of an element, worst case of the class", "check_element_insulation")
+def _(random, n, beyond):
+    return heating.check_element_insulation(shown(1.0 / (1 + beyond), random, n, percent=30), BOOK)
+
+
+@case("power of an appliance read", "check_power_input")
+def _(random, n, beyond):
+    return heating.check_power_input(Readings(472.5 * (1 + beyond) + random.normal(0, 5, n), standard_uncertainty=5.0), 450, STANDARDS)
+
+
+@case("power and area of a mat in doubt", "check_power_density", note="rectangles of like size")
+def _(random, n, beyond):
+    area = 3.0
+    power = 200 * area * (1 + beyond)
+    return heating.check_power_density(
+        Readings(shown(power, random, n, percent=3), accuracy=Accuracy(percent=3)), Readings(shown(area, random, n, percent=2), accuracy=Accuracy(percent=2)), "tile", STANDARDS
+    )
+
+
+@case("floor by a thermometer of 1 K", "check_floor_temperature")
+def _(random, n, beyond):
+    return heating.check_floor_temperature(Readings(29 * (1 + beyond) + rectangle(random, 1.0, n), accuracy=Accuracy(limit=1.0)), "occupied", STANDARDS)
+
+
+@case("covering's resistance in doubt", "check_floor_covering")
+def _(random, n, beyond):
+    return heating.check_floor_covering(Readings(0.15 * (1 + beyond) + random.normal(0, 0.01, n), standard_uncertainty=0.01), STANDARDS)
+
+
+@case("rail by a thermometer of 2 K", "check_touch_temperature")
+def _(random, n, beyond):
+    return heating.check_touch_temperature(Readings(51 * (1 + beyond) + rectangle(random, 2.0, n), accuracy=Accuracy(limit=2.0)), "coated_metal", "minute", STANDARDS)
+
+
+@case("surface by a thermometer of 2 K", "check_vulnerable_surface")
+def _(random, n, beyond):
+    return heating.check_vulnerable_surface(Readings(43 * (1 + beyond) + rectangle(random, 2.0, n), accuracy=Accuracy(limit=2.0)), STANDARDS)
+
+
+@case("heaters and loss in doubt", "check_room_heating")
+def _(random, n, beyond):
+    loss = 600.0
+    power = loss / (1 + beyond) + random.normal(0, 10, n)
+    return heating.check_room_heating(Readings(power, standard_uncertainty=10.0), Readings(loss + random.normal(0, 40, n), standard_uncertainty=40.0), STANDARDS)
+
+
+@case("residual current in doubt", "check_heating_rcd")
+def _(random, n, beyond):
+    return heating.check_heating_rcd(Readings(30 * (1 + beyond) + random.normal(0, 1, n), standard_uncertainty=1.0), STANDARDS)
+
+
+@case("mesh by a rule of 1 mm", "check_screen_mesh")
+def _(random, n, beyond):
+    return heating.check_screen_mesh(Readings(30 * (1 + beyond) + rectangle(random, 1.0, n), accuracy=Accuracy(limit=1.0)), "floor", STANDARDS)
+
+
+@case("rise of a mirror at the lower end, coefficient known", "check_mirror_pad")
+def _(random, n, beyond):
+    loss = 10.0 * 0.25
+    expected = 50 / loss * (1 - math.exp(-600 * loss / (2500 * 750 * 0.25 * 0.004)))
+    rise = 0.7 * expected / (1 + beyond) + rectangle(random, 0.5, n)
+    return heating.check_mirror_pad(Readings(rise, accuracy=Accuracy(limit=0.5)), 50, 0.25, 4, 600, STANDARDS)
+
+
 # ---- sensing: the limit is a curve of a temperature that is in doubt -----------------------------------------------
 
 

@@ -3,55 +3,13 @@
 // Subject: heating (models). Opt-in: includes the standard library's containers.
 #pragma once
 #include "conduction.hpp"
+#include "materials.hpp"
 
 namespace makegood {
 inline namespace v1 {
 namespace heating {
 
-// ---- materials -------------------------------------------------------------------------------------------------------
-
-inline constexpr source en12524{"EN 12524:2000, carried into ISO 10456 table 3", "tabulated design values"};
-inline constexpr source din4108{"DIN 4108-4, recalled", "screeds", "memory"};
-inline constexpr source recalled{"ISO 10456, recalled", "table 3", "memory"};
-inline constexpr source practice{"common practice", "", "common-practice"};
-
-struct floor_material {
-  std::string_view name, text;
-  double conductivity_w_per_mk, density_kg_per_m3, specific_heat_j_per_kgk;
-  source from;
-};
-/// Design values. Specific heats of the stones and of plasterboard are 1000 J/(kgK) in the same table.
-inline constexpr floor_material floor_materials[] = {
-    {"ceramic_tile", "ceramic or porcelain tiles", 1.3, 2300, 840, en12524},
-    {"clay_tile", "clay tiles", 1.0, 2000, 800, en12524},
-    {"marble", "marble", 3.5, 2800, 1000, en12524},
-    {"granite", "granite", 2.8, 2600, 1000, en12524},
-    {"limestone", "limestone, hard", 1.7, 2200, 1000, en12524},
-    {"glass", "glass", 1.0, 2500, 750, en12524},
-    {"concrete", "concrete, medium density", 1.35, 2000, 1000, en12524},
-    {"concrete_high", "concrete, high density", 2.0, 2400, 1000, en12524},
-    {"concrete_reinforced", "concrete with 1 % of steel", 2.3, 2300, 1000, en12524},
-    {"cement_screed", "cement screed", 1.4, 2000, 1000, din4108},
-    {"anhydrite_screed", "anhydrite screed", 1.2, 2100, 1000, din4108},
-    {"mortar", "cement and sand render, mortar; also taken for tile adhesive, which has no row of its own (0.9 to 1.4)", 1.0, 1800, 1000, recalled},
-    {"plywood", "plywood", 0.13, 500, 1600, en12524},
-    {"plywood_heavy", "plywood, 700 kg/m³", 0.17, 700, 1600, en12524},
-    {"chipboard", "particle board, 600 kg/m³", 0.14, 600, 1700, en12524},
-    {"chipboard_heavy", "particle board, 900 kg/m³", 0.18, 900, 1700, en12524},
-    {"cement_board", "cement-bonded particle board", 0.23, 1200, 1500, en12524},
-    {"osb", "oriented strand board", 0.13, 650, 1700, en12524},
-    {"timber", "timber", 0.13, 500, 1600, en12524},
-    {"plasterboard", "plasterboard", 0.25, 900, 1000, en12524},
-    {"linoleum", "linoleum", 0.17, 1200, 1400, en12524},
-    {"vinyl", "plastic floor covering", 0.25, 1700, 1400, en12524},
-    {"carpet", "textile floor covering", 0.06, 200, 1300, recalled},
-    {"extruded_foam", "extruded polystyrene, declared 0.030 to 0.036", 0.033, 35, 1450, practice}};
-
-inline const floor_material* find_floor_material(std::string_view name) {
-  for (const auto& m : floor_materials)
-    if (m.name == name) return &m;
-  return nullptr;
-}
+// ---- what floors are judged by -----------------------------------------------------------------------------------------
 
 /// Surface temperatures that heated floors are judged by.
 struct surface_mark {

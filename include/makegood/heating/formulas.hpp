@@ -4,3 +4,7 @@
 #pragma once
 #include "elements.hpp"
 #include "floor.hpp"
+#include "materials.hpp"
+#include "mirror.hpp"
+#include "rooms.hpp"
+#include "surfaces.hpp"

@@ -3,6 +3,7 @@
 // Subject: sensing. Opt-in: needs Eigen.
 #pragma once
 #include <Eigen/Dense>
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <span>
@@ -41,7 +42,7 @@ std::size_t count_different(std::span<const point> points, Value value) {
 }
 }  // namespace detail
 
-/// Exact for three points; for more, least squares of 1/T with equal weights (column-pivoted QR, scaled columns).
+/// A curve that turns between its points is refused. Exact for three points; for more, least squares of 1/T with equal weights (column-pivoted QR, scaled columns).
 inline steinhart_hart_fit fit_steinhart_hart(std::span<const point> points) {
   const std::string name = "fit_steinhart_hart";
   if (points.size() < 3) throw range_error(name + ": " + std::to_string(points.size()) + " points given, at least 3 are needed");
@@ -99,6 +100,15 @@ inline steinhart_hart_fit fit_steinhart_hart(std::span<const point> points) {
     for (int i = 0; i < 3; ++i)
       for (int k = 0; k < 3; ++k) fit.covariance[static_cast<std::size_t>(i)][static_cast<std::size_t>(k)] = covariance(i, k) / (scale(i) * scale(k));
   }
+  double least = std::log(points[0].resistance_ohm), most = least;
+  for (const auto& p : points) {
+    least = std::min(least, std::log(p.resistance_ohm));
+    most = std::max(most, std::log(p.resistance_ohm));
+  }
+  const auto steep = [&](double x) { return fit.b + 3.0 * fit.c * x * x; };  // d(1/T)/d(ln R), whose middle lies at ln R = 0
+  const double at_zero = least < 0.0 && most > 0.0 ? steep(0.0) : steep(least);
+  if (!(steep(least) * steep(most) > 0.0) || !(steep(least) * at_zero > 0.0))
+    throw relation_error(name + ": the curve through these points turns between them: it is not that of one sensor (a misread point, or points of two sensors)");
   double sum = 0.0;
   for (std::size_t i = 0; i < points.size(); ++i) {
     const double x = std::log(points[i].resistance_ohm);
