@@ -74,6 +74,8 @@ TEST_CASE("brackets: the best place is that of a sweep") {
       t.keep_outs.push_back({"", x, y, x + pick(0, 120), y + pick(0, 120)});
     }
     t.left_mm = pick(20, 200), t.right_mm = t.left_mm + pick(0, 70), t.bottom_mm = pick(20, 200), t.top_mm = t.bottom_mm + pick(0, 70);
+    if (c % 2) t.wished_x_mm = pick(0, 300), t.wished_y_mm = pick(0, 300);
+    else t.wished_x_mm = 0.5 * (t.left_mm + t.right_mm), t.wished_y_mm = 0.5 * (t.bottom_mm + t.top_mm);
     const judge by{t};
     double best_joint = -1e9, best_tile = -1e9;
     for (const bool joints : {true, false})
@@ -98,6 +100,14 @@ TEST_CASE("brackets: the best place is that of a sweep") {
     if (joint) CHECK(r.off_joint_mm == doctest::Approx(-best_joint).epsilon(1e-12));
     if (tile) CHECK(r.clearance_mm + reserve == doctest::Approx(best_tile).epsilon(1e-12));
     CHECK(r.holes.size() == t.holes.size());
+    // of all best places of the sweep none lies nearer to the wished one (the middle of the window, drawn in by the wall)
+    double j = 0.0, f = 0.0, nearest = 1e9;
+    const double wish_x = is_nan(t.wished_x_mm) ? 0.5 * (t.left_mm + t.right_mm) : t.wished_x_mm, wish_y = is_nan(t.wished_y_mm) ? 0.5 * (t.bottom_mm + t.top_mm) : t.wished_y_mm;
+    for (double x = t.left_mm; x <= t.right_mm; x += 0.25)
+      for (double y = t.bottom_mm; y <= t.top_mm; y += 0.25)
+        for (const double lean : {-1e-6, 1e-6})
+          if (by.value(x, y, j, f, lean) && (!joint || j >= best_joint - 1e-9) && (!tile || f >= best_tile - 1e-9)) nearest = std::min(nearest, std::hypot(x - wish_x, y - wish_y));
+    CHECK(std::hypot(r.x_mm - wish_x, r.y_mm - wish_y) <= nearest + 1e-6);
     CHECK(!r.best_x.empty());
     CHECK(!r.best_y.empty());
   }

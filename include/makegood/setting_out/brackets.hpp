@@ -272,32 +272,45 @@ inline bracket_result place_brackets(const bracket_task& task) {
   };
   const double slack = 1e-9;  // places whose value differs by rounding alone are alike
   double best_joint = -1e300, best_tile = -1e300;
+  struct columns_met {  // the same for every stretch of y that has the same courses
+    std::vector<int> courses;
+    detail::one_way tile, joint;
+    std::vector<candidate> xs;
+  };
   struct stretch {
     double low, high;
-    detail::one_way x_tile, x_joint;
-    std::vector<candidate> xs, ys;
+    std::size_t met;
+    std::vector<candidate> ys;
   };
+  std::vector<columns_met> met;
   std::vector<stretch> all;
   for (std::size_t c = 0; c + 1 < cuts.size(); ++c) {
-    stretch t{cuts[c], cuts[c + 1], {}, {}, {}, {}};
-    const double middle = 0.5 * (t.low + t.high);
-    for (const auto& h : task.holes) {
-      const auto over = columns(shifted ? course_of(middle + h.y_mm) : 0);
-      if (h.wish == hole_wish::tile) t.x_tile.parts.push_back({h.x_mm, over, false});
-      if (h.wish == hole_wish::vertical_joint) t.x_joint.parts.push_back({h.x_mm, over, true});
+    stretch t{cuts[c], cuts[c + 1], 0, {}};
+    std::vector<int> courses;
+    for (const auto& h : task.holes) courses.push_back(shifted ? course_of(0.5 * (t.low + t.high) + h.y_mm) : 0);
+    while (t.met < met.size() && met[t.met].courses != courses) ++t.met;
+    if (t.met == met.size()) {
+      met.push_back({courses, {}, {}, {}});
+      auto& m = met.back();
+      for (std::size_t i = 0; i < task.holes.size(); ++i) {
+        const auto& h = task.holes[i];
+        if (h.wish == hole_wish::tile) m.tile.parts.push_back({h.x_mm, columns(courses[i]), false});
+        if (h.wish == hole_wish::vertical_joint) m.joint.parts.push_back({h.x_mm, columns(courses[i]), true});
+      }
+      m.xs = candidates(m.tile, m.joint, x_low, x_high, true, wish_x);
     }
-    t.xs = candidates(t.x_tile, t.x_joint, x_low, x_high, true, wish_x);
     t.ys = candidates(y_tile, y_joint, t.low, t.high, false, wish_y);
     all.push_back(std::move(t));
   }
   // two passes: first how near to joints, then how far from edges
   const auto pass = [&](bool joints) {
     double& best = joints ? best_joint : best_tile;
+    const auto value = [&](const candidate& k) { return joints ? k.joint : k.joint >= best_joint - slack ? k.tile : -1e300; };
+    const auto better = [&](const auto& a, const auto& b) { return value(a) > value(b); };
+    for (auto& m : met) std::sort(m.xs.begin(), m.xs.end(), better);
     for (auto& t : all) {
-      const auto value = [&](const candidate& k) { return joints ? k.joint : k.joint >= best_joint - slack ? k.tile : -1e300; };
-      std::sort(t.xs.begin(), t.xs.end(), [&](const auto& a, const auto& b) { return value(a) > value(b); });
-      std::sort(t.ys.begin(), t.ys.end(), [&](const auto& a, const auto& b) { return value(a) > value(b); });
-      for (const auto& x : t.xs) {
+      std::sort(t.ys.begin(), t.ys.end(), better);
+      for (const auto& x : met[t.met].xs) {
         if (!(value(x) > best)) break;
         for (const auto& y : t.ys) {
           const double v = std::min(value(x), value(y));
@@ -307,11 +320,18 @@ inline bracket_result place_brackets(const bracket_task& task) {
       }
     }
   };
+  // without holes of a kind its value is the same everywhere
+  const auto same_everywhere = [&](double candidate::* of) {
+    for (auto& m : met)
+      for (auto& k : m.xs) k.*of = 0.0;
+    for (auto& t : all)
+      for (auto& k : t.ys) k.*of = 0.0;
+    return 0.0;
+  };
   if (any_joint) pass(true);
-  else best_joint = 0.0, [&] { for (auto& t : all) { for (auto& k : t.xs) k.joint = 0.0; for (auto& k : t.ys) k.joint = 0.0; } }();
-  if (any_joint && best_joint <= -1e299) best_tile = -1e300;
-  else if (any_tile) pass(false);
-  else best_tile = 0.0, [&] { for (auto& t : all) { for (auto& k : t.xs) k.tile = 0.0; for (auto& k : t.ys) k.tile = 0.0; } }();
+  else best_joint = same_everywhere(&candidate::joint);
+  if (any_tile && best_joint > -1e299) pass(false);
+  else if (!any_tile) best_tile = same_everywhere(&candidate::tile);
   if (best_tile <= -1e299 || best_joint <= -1e299) {
     out.blame = "the keep-outs cover every place of the window";
     for (std::size_t k = 0; k < task.keep_outs.size(); ++k) {  // which one alone would have to go
@@ -322,7 +342,7 @@ inline bracket_result place_brackets(const bracket_task& task) {
       for (const auto& o : less.keep_outs)
         for (const auto& h : task.holes) rest.push_back({o.left_mm - reserve - h.x_mm, o.bottom_mm - reserve - h.y_mm, o.right_mm + reserve - h.x_mm, o.top_mm + reserve - h.y_mm});
       for (const auto& t : all)
-        for (const auto& x : t.xs)
+        for (const auto& x : met[t.met].xs)
           for (const auto& y : t.ys)
             free = free || std::none_of(rest.begin(), rest.end(), [&](const auto& f) { return x.s > f.left && x.s < f.right && y.s > f.bottom && y.s < f.top; });
       if (free) {
@@ -358,21 +378,27 @@ inline bracket_result place_brackets(const bracket_task& task) {
   const stretch* chosen = nullptr;
   const auto good = [&](const stretch& t, double x, double y) {
     const double close = 1e-7;  // of a millimetre
-    return (!any_tile || (t.x_tile.at(x) >= best_tile - close && y_tile.at(y) >= best_tile - close)) &&
-           (!any_joint || (t.x_joint.at(x) >= best_joint - close && y_joint.at(y) >= best_joint - close)) && allowed(x, y);
+    const auto& m = met[t.met];
+    return (!any_tile || (m.tile.at(x) >= best_tile - close && y_tile.at(y) >= best_tile - close)) &&
+           (!any_joint || (m.joint.at(x) >= best_joint - close && y_joint.at(y) >= best_joint - close)) && allowed(x, y);
   };
+  const auto good_along = [&](const detail::one_way& tile, const detail::one_way& joint, const std::vector<candidate>& known, double low, double high, bool of_x, double wish) {
+    std::vector<double> s = level_set(tile, joint, low, high, of_x, wish);
+    for (const auto& k : known) s.push_back(k.s);
+    std::erase_if(s, [&](double x) { return (any_tile && !(tile.at(x) >= best_tile - 1e-7)) || (any_joint && !(joint.at(x) >= best_joint - 1e-7)); });
+    return s;
+  };
+  std::vector<std::vector<double>> good_x(met.size());
+  std::vector<char> made(met.size(), 0);
   for (const auto& t : all) {
-    std::vector<double> xs, ys;
-    for (const double x : level_set(t.x_tile, t.x_joint, x_low, x_high, true, wish_x))
-      if ((!any_tile || t.x_tile.at(x) >= best_tile - 1e-7) && (!any_joint || t.x_joint.at(x) >= best_joint - 1e-7)) xs.push_back(x);
-    for (const double y : level_set(y_tile, y_joint, t.low, t.high, false, wish_y))
-      if ((!any_tile || y_tile.at(y) >= best_tile - 1e-7) && (!any_joint || y_joint.at(y) >= best_joint - 1e-7)) ys.push_back(y);
-    for (const auto& k : t.xs) xs.push_back(k.s);
-    for (const auto& k : t.ys) ys.push_back(k.s);
-    for (const double x : xs)
+    const auto ys = good_along(y_tile, y_joint, t.ys, t.low, t.high, false, wish_y);
+    if (ys.empty()) continue;
+    const auto& m = met[t.met];
+    if (!made[t.met]) good_x[t.met] = good_along(m.tile, m.joint, m.xs, x_low, x_high, true, wish_x), made[t.met] = 1;
+    for (const double x : good_x[t.met])
       for (const double y : ys) {
         const double d = std::hypot(x - wish_x, y - wish_y);
-        if (d < nearest && good(t, x, y)) nearest = d, out.x_mm = x, out.y_mm = y, chosen = &t;
+        if (d < nearest && allowed(x, y)) nearest = d, out.x_mm = x, out.y_mm = y, chosen = &t;
       }
   }
   out.fits = chosen != nullptr;
@@ -394,7 +420,7 @@ inline bracket_result place_brackets(const bracket_task& task) {
     }
     return found;
   };
-  auto x_edges = level_set(chosen->x_tile, chosen->x_joint, x_low, x_high, true, out.x_mm);
+  auto x_edges = level_set(met[chosen->met].tile, met[chosen->met].joint, x_low, x_high, true, out.x_mm);
   out.best_x = line(x_edges, [&](double x) { return good(*chosen, x, out.y_mm); });
   auto y_edges = level_set(y_tile, y_joint, chosen->low, chosen->high, false, out.y_mm);
   out.best_y = line(y_edges, [&](double y) { return good(*chosen, out.x_mm, y); });
@@ -402,7 +428,7 @@ inline bracket_result place_brackets(const bracket_task& task) {
   for (const auto& h : task.holes) {
     hole_place p;
     p.x_mm = out.x_mm + h.x_mm, p.y_mm = out.y_mm + h.y_mm;
-    const auto over = columns(shifted ? course_of(0.5 * (chosen->low + chosen->high) + h.y_mm) : 0);
+    const auto over = columns(met[chosen->met].courses[out.holes.size()]);
     p.to_edge_mm = std::min(over.edge(p.x_mm), rows.edge(p.y_mm));
     p.to_joint_mm = h.wish == hole_wish::vertical_joint ? over.off(p.x_mm) : h.wish == hole_wish::horizontal_joint ? rows.off(p.y_mm) : std::min(over.off(p.x_mm), rows.off(p.y_mm));
     p.clearance_mm = p.to_edge_mm - reserve;
