@@ -194,7 +194,7 @@ class Line:
 # ------------------------------------------------------------------------------------------------------------------ LaTeX
 
 _COMMANDS = frozenset(
-    "alpha beta gamma delta varepsilon zeta eta theta lambda mu nu pi rho sigma tau varphi psi Delta Phi Omega "
+    "alpha beta gamma delta varepsilon zeta eta theta lambda mu nu pi rho sigma tau varphi psi Delta Sigma Phi Omega "
     "displaystyle frac sqrt cdot left right ln lg exp sin cos tan tanh min max leq geq mathrm text circ quad begin end surd operatorname times sim hat".split()
 )
 _ESCAPED = frozenset("\\%_{}&#$, ")  # a command of one character: a new line, a character as such, a space

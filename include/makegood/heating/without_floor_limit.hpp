@@ -20,7 +20,7 @@ struct finish_limit {
 inline constexpr finish_limit finish_limits[] = {
     {"tile", "stone or ceramic, bathroom", 33.0, false, {"EN 1264-3, recalled: room temperature plus 9 K in bathrooms", "table of limits", "memory"},
         0.010, "ceramic_tile"},
-    {"timber", "timber", 27.0, false, practice, 0.014, "timber"},
+    {"timber", "timber", 27.0, false, material_practice, 0.014, "timber"},
     {"vinyl", "resilient covering, at its bond", 27.0, true, {"handbook on heated floors", "bond line of laminate and resilient coverings"}, 0.004,
         "vinyl"}};
 /// A floor whose thermostat was switched to sense air because its floor probe failed. The first layer is the finish.

@@ -91,7 +91,7 @@ inline constexpr auto self_heating_k = formula(
 
 inline constexpr auto divider_sensor_power = formula(
     out{"divider_sensor_power", "P", unit::milliwatt, "Power in a sensor that is read through a divider with one resistor."},
-    in(arg{"supply_v", "U", unit::volt, between(0, 1000), "supply of the divider"}.usually(1, 12), arg{"series_ohm", "R_1", unit::ohm, between(0, 1e9), "resistor in series"}.usually(1000, 50000),
+    in(arg{"supply_v", "U", unit::volt, between(0, 1000), "supply of the divider"}.usually(1, 12), arg{"series_ohm", "R_1", unit::ohm, between(0, 1e9), "resistor in series"}.usually(2000, 40000),
        detail::true_sensor_ohm),
     source{"Ohm's and Joule's laws", "U² R/(R_1 + R)²", "derived"},
     [](auto supply, auto series, auto resistance) {
