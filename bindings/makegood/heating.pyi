@@ -18,23 +18,29 @@ _Surface: TypeAlias = Literal["wall", "ceiling_heating", "floor_cooling", "floor
 _Material: TypeAlias = Literal[
     "ceramic_tile",
     "clay_tile",
-    "concrete_high_density",
-    "concrete_medium_density",
-    "reinforced_concrete",
+    "marble",
+    "granite",
+    "limestone",
+    "glass",
+    "concrete",
+    "concrete_high",
+    "concrete_reinforced",
     "cement_screed",
+    "anhydrite_screed",
+    "mortar",
     "plywood",
+    "plywood_heavy",
     "chipboard",
+    "chipboard_heavy",
     "cement_board",
     "osb",
     "timber",
     "plasterboard",
     "linoleum",
     "vinyl",
-    "marble",
-    "granite",
-    "limestone",
-    "glass",
+    "carpet",
     "xps",
+    "extruded_foam",
 ]
 _Surface2: TypeAlias = Literal["bare_metal", "coated_metal", "ceramic", "plastic", "wood"]
 _Contact: TypeAlias = Literal["second", "minute", "ten_minutes", "hours"]
@@ -6056,6 +6062,95 @@ class _MatsThatFit(Formula):
     ) -> Result:
         """Which standard mats fit a floor: free area, what whole strips cover, and the sets of mats that leave the least of it cold, with power and current."""
 
+@final
+class _FloorMaterial(Formula):
+    """Design values of a material of a floor by name: conductivity, density, specific heat, and where they are from."""
+
+    def __call__(self, material: str) -> Result:
+        """Design values of a material of a floor by name: conductivity, density, specific heat, and where they are from."""
+
+@final
+class _FloorWarmUp(Formula):
+    """A heated floor in time: conduction through any stack of layers with the heater between two of them, losses upwards and downwards, a cover over part of it, a thermostat by air, by floor, or by air with a floor limit. Refined until the error asked for is met."""
+
+    def __call__(
+        self,
+        layers: Sequence[dict[str, Any]],
+        power_density_w_per_m2: float,
+        initial_c: float,
+        room: float | dict[str, Any],
+        heater_after_layer: float | None = None,
+        duration_s: float | None = None,
+        below: dict[str, Any] | None = None,
+        cover: dict[str, Any] | None = None,
+        thermostat: dict[str, Any] | None = None,
+        upper_loss: dict[str, Any] | None = None,
+        probe_after_layer: float | None = None,
+        times_s: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | None = None,
+        target_c: float | None = None,
+        error_k: float | None = None,
+    ) -> Result:
+        """A heated floor in time: conduction through any stack of layers with the heater between two of them, losses upwards and downwards, a cover over part of it, a thermostat by air, by floor, or by air with a floor limit. Refined until the error asked for is met."""
+
+@final
+class _WithoutFloorLimit(Formula):
+    """A floor heater whose thermostat was switched to sense air alone because its floor probe failed: the floor at rest, at worst and under a cover, on tile, timber and vinyl, and how soon it passes what the finish bears. Never a pass."""
+
+    def __call__(
+        self,
+        layers: Sequence[dict[str, Any]],
+        power_density_w_per_m2: float,
+        set_point_c: float,
+        finish: str | None = None,
+        heater_after_layer: float | None = None,
+        below: dict[str, Any] | None = None,
+        cover: dict[str, Any] | None = None,
+        room: float | dict[str, Any] | None = None,
+        air_elsewhere_c: float | None = None,
+        worst_power_ratio: float | None = None,
+        written_permission: bool | None = None,
+    ) -> Result:
+        """A floor heater whose thermostat was switched to sense air alone because its floor probe failed: the floor at rest, at worst and under a cover, on tile, timber and vinyl, and how soon it passes what the finish bears. Never a pass."""
+
+@final
+class _WarmUpEvidence(Formula):
+    """Two or more readings of a display that rises: the power really delivered, and whether the whole mat heats, a part of it, or nothing but the room. Only where insulation, screen, resistance and RCD were proved before anything was energised."""
+
+    def __call__(
+        self,
+        times_s: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        temperatures_c: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        build_up: dict[str, Any],
+        proved: dict[str, Any],
+        resolution_k: float | None = None,
+        timing_s: float | None = None,
+        room_doubt_k: float | None = None,
+        heater_spacing_mm: float | None = None,
+    ) -> Result:
+        """Two or more readings of a display that rises: the power really delivered, and whether the whole mat heats, a part of it, or nothing but the room. Only where insulation, screen, resistance and RCD were proved before anything was energised."""
+
+@final
+class _FloorScenarios(Formula):
+    """Many scenarios of one heated floor side by side, for tables and what-if: a linear surface loss, equal steps, the heater always on. Several go through the processor at once; the results are the same bits as one by one."""
+
+    def __call__(
+        self,
+        layers: Sequence[dict[str, Any]],
+        power_density_w_per_m2: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        initial_c: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        room_c: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        heater_after_layer: float | None = None,
+        duration_s: float | None = None,
+        below_resistance_m2k_per_w: float | None = None,
+        below_c: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | None = None,
+        cover_m2k_per_w: float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]] | None = None,
+        coefficient_w_per_m2k: float | None = None,
+        nodes_count: float | None = None,
+        steps_count: float | None = None,
+        outputs_count: float | None = None,
+    ) -> Result:
+        """Many scenarios of one heated floor side by side, for tables and what-if: a linear surface loss, equal steps, the heater always on. Several go through the processor at once; the results are the same bits as one by one."""
+
 element_resistance: Final[_ElementResistance]
 element_power: Final[_ElementPower]
 element_current: Final[_ElementCurrent]
@@ -6128,6 +6223,11 @@ check_heating_rcd: Final[_CheckHeatingRcd]
 check_screen_mesh: Final[_CheckScreenMesh]
 check_mirror_pad: Final[_CheckMirrorPad]
 mats_that_fit: Final[_MatsThatFit]
+floor_material: Final[_FloorMaterial]
+floor_warm_up: Final[_FloorWarmUp]
+without_floor_limit: Final[_WithoutFloorLimit]
+warm_up_evidence: Final[_WarmUpEvidence]
+floor_scenarios: Final[_FloorScenarios]
 
 __all__ = [
     "element_resistance",
@@ -6202,4 +6302,9 @@ __all__ = [
     "check_screen_mesh",
     "check_mirror_pad",
     "mats_that_fit",
+    "floor_material",
+    "floor_warm_up",
+    "without_floor_limit",
+    "warm_up_evidence",
+    "floor_scenarios",
 ]
