@@ -35,7 +35,7 @@ inline constexpr floor_material floor_materials[] = {
     {"concrete_reinforced", "concrete with 1 % of steel", 2.3, 2300, 1000, en_12524},
     {"cement_screed", "cement screed", 1.4, 2000, 1000, din_4108},
     {"anhydrite_screed", "anhydrite screed", 1.2, 2100, 1000, din_4108},
-    {"mortar", "cement and sand render, mortar; also taken for tile adhesive, which has no row of its own (0.9 to 1.4)", 1.0, 1800, 1000, recalled_materials},
+    {"mortar", "cement and sand render, mortar, also taken for tile adhesive", 1.0, 1800, 1000, recalled_materials},
     {"plywood", "plywood", 0.13, 500, 1600, en_12524},
     {"plywood_heavy", "plywood, 700 kg/m³", 0.17, 700, 1600, en_12524},
     {"chipboard", "particle board, 600 kg/m³", 0.14, 600, 1700, en_12524},
@@ -47,7 +47,7 @@ inline constexpr floor_material floor_materials[] = {
     {"linoleum", "linoleum", 0.17, 1200, 1400, en_12524},
     {"vinyl", "plastic floor covering", 0.25, 1700, 1400, en_12524},
     {"carpet", "textile floor covering", 0.06, 200, 1300, recalled_materials},
-    {"xps", "extruded polystyrene by its handbook; boards under tiles are declared higher: extruded_foam", 0.026, 32.5, 1450, {"ASHRAE Handbook Fundamentals", "thermal properties of building materials", "handbook"}},
+    {"xps", "extruded polystyrene by its handbook (boards under tiles are declared higher)", 0.026, 32.5, 1450, {"ASHRAE Handbook Fundamentals", "thermal properties of building materials", "handbook"}},
     {"extruded_foam", "extruded polystyrene, declared 0.030 to 0.036", 0.033, 35, 1450, material_practice}};
 
 constexpr const floor_material* find_floor_material(std::string_view name) {
