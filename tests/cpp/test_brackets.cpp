@@ -26,9 +26,11 @@ struct judge {
     const int n = static_cast<int>(std::floor((y - (t.wall.first_y_mm - 0.5 * t.wall.joint_mm)) / pitch_y()));
     return ((n % t.wall.courses_in_bond) + t.wall.courses_in_bond) % t.wall.courses_in_bond;
   }
-  /// Best of joints, best of tiles at a datum; false: forbidden. A hole on the line between two courses belongs to either: both are tried by the caller.
+  /// Best of joints, best of tiles at a datum; false: forbidden. A hole on the line between two courses belongs to either that the window
+  /// reaches: both are tried by the caller.
   bool value(double x, double y, double& joints, double& tiles, double lean) const {
     joints = tiles = 1e9;
+    if (t.bottom_mm < t.top_mm ? (y == t.bottom_mm && lean < 0.0) || (y == t.top_mm && lean > 0.0) : lean < 0.0) return false;
     const double reserve = 0.5 * t.hole_diameter_mm + t.tolerance_mm + t.wander_mm, half = 0.5 * t.wall.joint_mm;
     for (const auto& h : t.holes) {
       const double px = x + h.x_mm, py = y + h.y_mm;

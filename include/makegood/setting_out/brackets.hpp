@@ -135,6 +135,18 @@ struct one_way {
     }
     out.push_back(b.back());
   }
+  /// Every place in [low, high] where a part takes a level: the ends of the stretches on which the function is at least that.
+  void level_edges(double level, double low, double high, std::vector<double>& out) const {
+    const auto add = [&](double x) {
+      if (x >= low && x <= high) out.push_back(x);
+    };
+    for (const auto& p : parts) {
+      const double away = p.on_joint ? -level : level + p.over.half;
+      for (double k = std::floor((low + p.offset - away - p.over.first) / p.over.pitch); p.over.first + k * p.over.pitch - away - p.offset <= high; ++k)
+        for (const double side : {-1.0, 1.0}) add(p.over.first + k * p.over.pitch + side * away - p.offset);
+      if (!p.on_joint) add(p.over.low + level - p.offset), add(p.over.high - level - p.offset);
+    }
+  }
 
  private:
   mutable std::vector<double> breaks_{};
@@ -252,14 +264,6 @@ inline bracket_result place_brackets(const bracket_task& task) {
     std::vector<double> s;
     if (!tile.parts.empty()) tile.peaks(low, high, s);
     if (!joint.parts.empty()) joint.peaks(low, high, s);
-    if (!tile.parts.empty() && !joint.parts.empty()) {  // where holes on joints are as good as their best, the others may be best at an end of that
-      const std::vector<double> before = s;
-      double best = -1e300;
-      for (const double x : before) best = std::max(best, joint.at(x));
-      for (const double x : before)
-        for (const auto& p : joint.parts)
-          for (const double d : {best - joint.at(x), joint.at(x) - best}) (void)p, s.push_back(x + d);
-    }
     s.push_back(low), s.push_back(high);
     for (const auto& f : no)
       for (const double x : {of_x ? f.left : f.bottom, of_x ? f.right : f.top}) s.push_back(x);
@@ -330,6 +334,15 @@ inline bracket_result place_brackets(const bracket_task& task) {
   };
   if (any_joint) pass(true);
   else best_joint = same_everywhere(&candidate::joint);
+  if (any_joint && any_tile && best_joint > -1e299) {  // what is as near to joints as can be ends where a distance takes that value
+    const auto more = [&](const detail::one_way& tile, const detail::one_way& joint, double low, double high, std::vector<candidate>& to) {
+      std::vector<double> s;
+      joint.level_edges(best_joint, low, high, s);
+      for (const double x : s) to.push_back({x, joint.at(x), tile.at(x)});
+    };
+    for (auto& m : met) more(m.tile, m.joint, x_low, x_high, m.xs);
+    for (auto& t : all) more(y_tile, y_joint, t.low, t.high, t.ys);
+  }
   if (any_tile && best_joint > -1e299) pass(false);
   else if (!any_tile) best_tile = same_everywhere(&candidate::tile);
   if (best_tile <= -1e299 || best_joint <= -1e299) {
@@ -356,16 +369,8 @@ inline bracket_result place_brackets(const bracket_task& task) {
   // all best places: in every stretch, intervals of x times intervals of y, less what is forbidden; of them the nearest to the wish
   const auto level_set = [&](const detail::one_way& tile, const detail::one_way& joint, double low, double high, bool of_x, double wish) {
     std::vector<double> s{low, high, std::clamp(wish, low, high)};
-    const auto edges_of = [&](const detail::one_way& f, double level) {
-      for (const auto& p : f.parts) {  // where one part takes the level: on both sides of every line
-        const double away = p.on_joint ? -level : level + p.over.half;
-        for (double k = std::floor((low + p.offset - away - p.over.first) / p.over.pitch); p.over.first + k * p.over.pitch - away - p.offset <= high; ++k)
-          for (const double side : {-1.0, 1.0}) s.push_back(p.over.first + k * p.over.pitch + side * away - p.offset);
-        if (!p.on_joint) s.push_back(p.over.low + level - p.offset), s.push_back(p.over.high - level - p.offset);
-      }
-    };
-    if (any_tile) edges_of(tile, best_tile);
-    if (any_joint) edges_of(joint, best_joint);
+    if (any_tile) tile.level_edges(best_tile, low, high, s);
+    if (any_joint) joint.level_edges(best_joint, low, high, s);
     for (const auto& f : no)
       for (const double x : {of_x ? f.left : f.bottom, of_x ? f.right : f.top}) s.push_back(x);
     std::sort(s.begin(), s.end());
