@@ -2551,7 +2551,7 @@ class _ConductorResistivity(Formula):
         order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(  # type: ignore
+    def __call__(
         self,
         material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
         temperature_c: float | _Array = 20.0,
