@@ -802,7 +802,6 @@ class Subject:
             raise Behind(f"{self.name}.{name}: an argument is called {', '.join(taken)}, as one of the keywords of arrays")
         errors = 'errors: Literal["raise", "nan"] = "raise"'
         has_numbers = any("one_of" not in a for a in described)
-        needs_numbers = any("one_of" not in a and not self.default(a) for a in described)
         numbers = self.arguments(described, "float")
         doubtful = self.arguments(described, "float | Measured")
         words = "{0} | Sequence[{0}] | npt.NDArray[np.str_] | npt.NDArray[np.object_]"
@@ -821,9 +820,12 @@ class Subject:
             first, rest = method.split("\n", 1)
             text += f"    @overload\n{first}  # type: ignore\n{rest}"
         first, rest = definition("__call__", [*arrays, "*", out, where, errors, threads], "npt.NDArray[np.float64]").split("\n", 1)
-        text += f"    @overload\n{first}{'  # type: ignore' if needs_numbers else ''}\n{rest}"
+        text += f"    @overload\n{first}{'  # type: ignore' if has_numbers else ''}\n{rest}"
         if has_numbers:
-            text += "    @overload\n" + definition("__call__", [*self.arguments(described, "float | _Array | Measured | MeasuredArray", words), "*", errors, threads], "MeasuredArray")
+            mixed = self.arguments(described, "float | _Array | Measured | MeasuredArray", words)
+            if all("one_of" in a or self.default(a) for a in described):  # nothing but words is no array of doubts: a number is given
+                mixed = [a.partition(" = ")[0] for a in mixed]
+            text += "    @overload\n" + definition("__call__", [*mixed, "*", errors, threads], "MeasuredArray")
         text += definition("worked", doubtful, "Worked")
         text += definition("equation", ["latex: bool = False"], "str")
         first, rest = definition("sensitivities", doubtful, "dict[str, float]").split("\n", 1)

@@ -2551,7 +2551,7 @@ class _ConductorResistivity(Formula):
         order: Literal[1, 2] = 1,
     ) -> Measured: ...
     @overload
-    def __call__(
+    def __call__(  # type: ignore
         self,
         material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
         temperature_c: float | _Array = 20.0,
@@ -2565,7 +2565,7 @@ class _ConductorResistivity(Formula):
     def __call__(
         self,
         material: _Material | Sequence[_Material] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
-        temperature_c: float | _Array | Measured | MeasuredArray = 20.0,
+        temperature_c: float | _Array | Measured | MeasuredArray,
         *,
         errors: Literal["raise", "nan"] = "raise",
         threads: int = 1,

@@ -78,7 +78,7 @@ struct function {
   bool accurate;  // the C library's own in double errs by less than 0.6
   lanes (*of_lanes)(const lanes&);
   double (*of_one)(double);
-  double (*library)(double);
+  double (*of_libm)(double);
   long double (*exact)(long double);
 };
 #define FUNCTION(name, limit, accurate)                                                                                     \
@@ -112,7 +112,7 @@ void work(const function& f, std::uint64_t first, std::uint64_t step, bool scala
   for (std::size_t i = 0; i < n; i += width) f.of_lanes(lanes::load(x + i)).store(y + i);
   for (std::size_t i = 0; i < real; ++i) {
     if (scalar_too) found.differing += !same(f.of_one(x[i]), y[i]);
-    if (f.accurate && same(y[i], f.library(x[i]))) continue;
+    if (f.accurate && same(y[i], f.of_libm(x[i]))) continue;
     found.look(x[i], 0.0, y[i], f.exact(x[i]));
   }
   found.points += real;

@@ -7,6 +7,7 @@
 #include <functional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 #include "inference.hpp"
 
@@ -14,13 +15,8 @@ namespace makegood {
 inline namespace v1 {
 namespace job {
 
-/// What the expected reading of a test is worth; bits: by how much it lowers the entropy over the kinds, from 0 to log2 of their number.
-struct next_reading {
-  std::string test{};
-  double information_bits = 0.0;
-};
-
-/// After `engine.run()`. `kind_of(h)` gathers hypotheses that call for the same act; "none of these" is left out, since it predicts
+/// By how many bits the expected reading of a test lowers the entropy over the kinds, from 0 to log2 of their number. After
+/// `engine.run()`. `kind_of(h)` gathers hypotheses that call for the same act; "none of these" is left out, since it predicts
 /// nothing. `doubt(test, value)` is the standard uncertainty that an instrument would have there. First order about the mean of each
 /// hypothesis after the readings, over the most probable ones (those that hold 99 % of what is listed, at most twelve).
 inline double expected_information(explanations& engine, std::string_view test, const std::function<int(std::size_t)>& kind_of,

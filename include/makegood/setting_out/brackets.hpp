@@ -4,10 +4,11 @@
 #pragma once
 #include <algorithm>
 #include <cmath>
-#include <cstdint>
+#include <cstddef>
 #include <limits>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 #include "../error.hpp"
 #include "../math.hpp"
