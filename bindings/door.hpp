@@ -17,6 +17,7 @@ void add_doors(pybind11::module_& m);     // door.cpp
 void add_classes(pybind11::module_& m);   // classes.cpp
 void add_job(pybind11::module_& m);       // job.cpp
 void add_inference(pybind11::module_& m); // inference.cpp
+void add_session(pybind11::module_& m);   // session.cpp
 void add_rows(pybind11::module_& m);      // rows.cpp
 void add_uncertainty(pybind11::module_& m);  // uncertainty.cpp
 void add_verdict(pybind11::module_& m);   // verdict.cpp

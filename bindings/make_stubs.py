@@ -20,7 +20,7 @@ from typing import Any
 
 ROOT = pathlib.Path(__file__).resolve().parents[1]
 FOLDER = ROOT / "bindings" / "makegood"
-SUBJECTS = ("electrical", "sensing", "heating", "air", "setting_out", "decision")
+SUBJECTS = ("electrical", "sensing", "heating", "air", "setting_out", "decision", "job")
 WIDTH = 120
 HEAD = "# SPDX-License-Identifier: MIT\n# Written by bindings/make_stubs.py from the built module: do not edit.\n"
 
@@ -442,7 +442,7 @@ CORE_VARIABLES = {
     "operating_limits": "tuple[dict[str, Any], ...]",
 }
 ROWS_CLASSES = ("Readings", "Verdicts")  # of _rows.py
-OTHER_CLASSES = {"MeasuredArray": "_measured", "CurvatureWarning": "_slow"}
+OTHER_CLASSES = {"MeasuredArray": "_measured", "CurvatureWarning": "_slow", "Session": "session"}
 
 # ----------------------------------------------------------------------------------------------------- the whole package
 
@@ -610,6 +610,7 @@ MODEL_ARGUMENTS = {
     "readings": "Sequence[float | Measured | Reading | dict[str, Any]] | npt.NDArray[np.floating[Any]]",
     "objects": "Sequence[dict[str, Any]]",
     "object": "dict[str, Any]",
+    "family": "str | dict[str, Any]",
     "number or numbers": "float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]]",
     "number or object": "float | dict[str, Any]",
     "text": "str",

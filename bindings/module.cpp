@@ -13,5 +13,6 @@ PYBIND11_MODULE(_core, m) {
   makegood::python::add_rows(m);
   makegood::python::add_job(m);
   makegood::python::add_inference(m);
+  makegood::python::add_session(m);
   makegood::python::add_doors(m);
 }

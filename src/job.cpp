@@ -96,6 +96,8 @@ void attach_all(S& s, instrument_shelf& shelf) {
 
 }  // namespace
 
+void check_inquiry(const visit& v, std::size_t i, std::vector<problem>& problems);  // families.cpp
+
 visit read_visit(const document::value& d) {
   visit v;
   detail::reader r;
@@ -107,6 +109,9 @@ visit read_visit(const document::value& d) {
   const auto appliances = ids_of(v.appliances, "appliances", r.problems);
   ids_of(v.sensors, "sensors", r.problems);
   ids_of(v.fans, "fans", r.problems);
+  ids_of(v.inquiries, "inquiries", r.problems);
+  for (std::size_t i = 0; i < v.inquiries.size(); ++i)
+    if (r.problems.empty()) check_inquiry(v, i, r.problems);
   for (auto& c : v.circuits) attach_all(c, shelf);
   for (std::size_t i = 0; i < v.appliances.size(); ++i) {
     attach_all(v.appliances[i], shelf);

@@ -58,6 +58,29 @@ def _assess(options: argparse.Namespace) -> int:
     return 0
 
 
+def _next(options: argparse.Namespace) -> int:
+    import makegood
+    from makegood.session import inquiries
+
+    said = inquiries(makegood.load_visit(options.visit))
+    if options.json:
+        _write_whole({options.json: _json(said)})
+    if not said:
+        print('This visit holds no "inquiries": name the family of what does not work, and what was read. Families: ' + ", ".join(makegood.session.families()))
+    for one, s in said.items():
+        print(f"{s['name'] or one}: {s['title']}")
+        for sentence in s["explain"]:
+            print(f"  {sentence}")
+        for h in s["hypotheses"][:4]:
+            print(f"    {100 * h['probability']:5.1f} %  {h['title']}  (before any reading {100 * h['prior']:.1f} %)")
+        for f in s["findings"]:
+            print(f"  ! {f['text']}")
+        print()
+    if said:
+        print("Probabilities before readings are judgement. Isolate and prove dead before touching; local codes and licensed practice come first.")
+    return 0
+
+
 def _rulebooks(_: argparse.Namespace) -> int:
     import makegood
 
@@ -102,6 +125,10 @@ def main(arguments: list[str] | None = None) -> int:
     one.add_argument("--json", metavar="PATH", help="write the assessment as JSON")
     one.add_argument("--html", metavar="PATH", help="write the page")
     one.set_defaults(run=_assess)
+    more = commands.add_parser("next", help="what is wrong with the things that do not work, which test is next, or what to do")
+    more.add_argument("visit", metavar="VISIT.json")
+    more.add_argument("--json", metavar="PATH", help="write everything as JSON")
+    more.set_defaults(run=_next)
     commands.add_parser("rulebooks", help="list the rulebooks").set_defaults(run=_rulebooks)
     two = commands.add_parser("describe", help="what a formula or check takes, gives and comes from")
     two.add_argument("name")

@@ -154,6 +154,9 @@ class reader {
       x = *t;
     } else if constexpr (std::is_same_v<T, reading>) {
       a_reading(v, path, x, f);
+    } else if constexpr (std::is_same_v<T, document::object>) {  // what somebody else reads
+      if (const auto* o = v.as<document::object>()) x = *o;
+      else wrong_type(v, path, "an object");
     } else {
       object(v, path, x);
     }
@@ -289,6 +292,8 @@ document::value schema_of(const field& f) {
     for (const char* key : {"value", "above", "below", "state"}) one_of.push_back(document::object{{"required", document::array{key}}});
     body.set("oneOf", one_of);
     return described({{"oneOf", document::array{limits({{"type", "number"}}), document::object{{"type", "null"}}, r}}});
+  } else if constexpr (std::is_same_v<T, document::object>) {
+    return described({{"type", "object"}});
   } else {
     return schema_of_structure<T>();
   }

@@ -335,6 +335,14 @@ struct observation {
   }
 };
 
+/// A reading not yet taken: the errors that it will have, named as those of readings are (a name in common is an error in common).
+struct coming_reading {
+  std::string test;
+  std::vector<measured::part> parts{};  ///< standard uncertainties in the unit of the test
+  std::vector<measured::part> gains{};  ///< and as parts of the true value
+  double resolution = 0.0;
+};
+
 // ---- what comes out ------------------------------------------------------------------------------------------------
 
 enum class method : unsigned char { first_order, quasi_random };
@@ -372,6 +380,16 @@ struct predicted_reading {
 /// A nuisance parameter after the readings.
 struct parameter_posterior {
   double mean = no_number, sd = no_number, below = no_number;  ///< `below`: probability of a value up to the one asked for
+};
+
+/// What a hypothesis expects of a coming reading, after the readings at hand: a value from a sum of normal densities, or an outcome.
+struct foreseen {
+  struct part {
+    double weight, mean, sd;
+  };
+  std::vector<part> parts{};       ///< their weights add up to the probability of a value
+  std::vector<double> outcomes{};  ///< probabilities of "above", "below", then of the categories of the test
+  double broad = 0.0;              ///< probability of a value about which nothing is said: as the broad distribution of the test has it
 };
 
 struct inference_options {
@@ -435,6 +453,18 @@ class explanations {
   /// Parameter k of hypothesis h after the readings (the first order is held to a fifth of `bend`, since a bend shows in a distribution
   /// before it shows in a probability); `below` is the probability that it is at most `value`.
   parameter_posterior parameter_after(std::size_t h, std::size_t k, double value = no_number);
+  /// What hypothesis h (the last: none of these) expects of coming readings, each alone, after those at hand; one element of `out` for
+  /// each. First order about the parameters after the readings; where a parameter bends a prediction or is spread wide, a sum over points
+  /// of it. Outcomes by name do not depend on the parameters.
+  void foresee(std::size_t h, std::span<const coming_reading> coming, std::span<foreseen> out);
+  /// Part of a test's broad distribution between two values.
+  double broad_part(std::size_t test, double low, double high) const { return broad_between(tests_[test], low, high); }
+  /// Place of a test in tests(); tests().size() if there is none of that id.
+  std::size_t place_of(std::string_view test) const {
+    std::size_t t = 0;
+    while (t < tests_.size() && tests_[t].id != test) ++t;
+    return t;
+  }
 
  private:
   static constexpr std::size_t N = most_readings, P = most_parameters;
@@ -471,6 +501,7 @@ class explanations {
   std::array<row, N> rows_{};
   int rows_used_ = 0;
   std::size_t sources_ = 0;
+  std::vector<std::string> names_;  // of the sources
   std::vector<double> errors_;  // row × source
   std::vector<double> gains_;   // row × source, parts of the true value
   bool any_gain_ = false;
@@ -719,6 +750,7 @@ inline void explanations::read(std::span<const observation> readings) {
   std::sort(names.begin(), names.end());
   names.erase(std::unique(names.begin(), names.end()), names.end());
   sources_ = names.size();
+  names_ = names;
   errors_.assign(kept.size() * sources_, 0.0);
   gains_.assign(kept.size() * sources_, 0.0);
   any_gain_ = false;
@@ -1435,6 +1467,201 @@ inline parameter_posterior explanations::parameter_after(std::size_t h, std::siz
   out.sd = sqrt(variance);
   if (asked) out.below = below / sum;
   return out;
+}
+
+inline void explanations::foresee(std::size_t h, std::span<const coming_reading> coming, std::span<foreseen> out) {
+  constexpr std::size_t most_points = 24;
+  struct ready {  // a coming reading, its names looked up
+    int test = 0;
+    const prediction* p = nullptr;
+    bool real = false;
+    std::vector<double> fixed, gain;               // by the sources of the readings at hand
+    double own_ff = 0.0, own_fg = 0.0, own_gg = 0.0;  // of the others
+  };
+  std::vector<ready> list(coming.size());
+  bool any = false;
+  for (std::size_t c = 0; c < coming.size(); ++c) {
+    auto& r = list[c];
+    const std::size_t t = place_of(coming[c].test);
+    if (t == tests_.size()) throw range_error("foresee: \"" + coming[c].test + "\" is not among the tests");
+    const test& of = tests_[t];
+    r.test = static_cast<int>(t);
+    r.p = predicts(h, r.test);
+    r.real = r.p && r.p->real();
+    const double rest = rest_of(r.p);
+    auto& o = out[c];
+    o.parts.clear();
+    o.broad = r.real ? 0.0 : rest * value_share(of);
+    o.outcomes.assign(of.categories.size() + 2, 0.0);
+    for (std::size_t k = 0; k < o.outcomes.size(); ++k) {
+      if (k < 2 && !of.real()) continue;
+      const std::string_view name = k == 0 ? "above" : k == 1 ? "below" : std::string_view(of.categories[k - 2]);
+      o.outcomes[k] = chance_of(r.p, name) + (r.real ? 0.0 : rest * outcome_share(of));
+    }
+    if (!r.real || !(rest > 0.0)) {
+      r.real = false;
+      continue;
+    }
+    any = true;
+    r.fixed.assign(sources_, 0.0);
+    r.gain.assign(sources_, 0.0);
+    std::vector<std::pair<std::string_view, std::array<double, 2>>> own;
+    const auto put = [&](const measured::part& p, bool as_gain) {
+      const auto at_name = std::lower_bound(names_.begin(), names_.end(), p.source);
+      if (at_name != names_.end() && *at_name == p.source) {
+        (as_gain ? r.gain : r.fixed)[static_cast<std::size_t>(at_name - names_.begin())] += p.u;
+        return;
+      }
+      auto mine = std::find_if(own.begin(), own.end(), [&](const auto& x) { return x.first == p.source; });
+      if (mine == own.end()) mine = own.insert(own.end(), {p.source, {0.0, 0.0}});
+      mine->second[as_gain ? 1 : 0] += p.u;
+    };
+    for (const auto& p : coming[c].parts) put(p, false);
+    for (const auto& p : coming[c].gains) put(p, true);
+    for (const auto& x : own) {
+      r.own_ff += square(x.second[0]);
+      r.own_fg += x.second[0] * x.second[1];
+      r.own_gg += square(x.second[1]);
+    }
+    r.own_ff += square(coming[c].resolution) / 12.0;
+  }
+  if (!any) return;
+
+  const auto& parameters = hypotheses_[h].parameters;
+  const int count = static_cast<int>(parameters.size());
+  const auto variance_of = [&](const ready& r, double m) {
+    double sum = r.own_ff + 2.0 * m * r.own_fg + m * m * r.own_gg;
+    for (std::size_t s = 0; s < sources_; ++s) sum += square(r.fixed[s] + m * r.gain[s]);
+    return sum;
+  };
+  // one point of the wide parameters, the block standing there
+  const auto part_at = [&](double weight, const double* theta, unsigned wide, bool by_scale) {
+    std::array<double, P> slope{};
+    std::array<double, N> y{};
+    for (std::size_t c = 0; c < list.size(); ++c) {
+      const auto& r = list[c];
+      if (!r.real) continue;
+      const double m = r.p->slopes(theta, count, slope.data());
+      if (!is_finite(m)) continue;
+      double variance = variance_of(r, m), mean = m;
+      for (int i = 0; i < points_; ++i) {
+        const std::size_t a = at(rows_[at(block_[at(i)])].source);
+        double common = 0.0;
+        for (std::size_t s = 0; s < sources_; ++s) {
+          const double mine = r.fixed[s] + m * r.gain[s];
+          if (mine == 0.0) continue;
+          common += mine * (errors_[a * sources_ + s] + true_[at(i)] * gains_[a * sources_ + s]);
+          if (against_[at(i)] >= 0) {
+            const std::size_t b = at(rows_[at(against_[at(i)])].source);
+            common -= mine * (errors_[b * sources_ + s] + true_[at(i)] * gains_[b * sources_ + s]);
+          }
+        }
+        y[at(i)] = common;
+      }
+      for (int k = 0; k < count; ++k) {
+        if (wide >> k & 1u) continue;
+        const double scale = parameters[at(k)].is.scale(), g = slope[at(k)] * scale;
+        if (!is_finite(g)) continue;
+        variance += g * g;
+        for (int i = 0; i < points_; ++i) y[at(i)] += g * g_[at(k)][at(i)] * (by_scale ? 1.0 : scale);
+      }
+      const double before = variance;
+      solve(y.data(), points_);
+      for (int i = 0; i < points_; ++i) {
+        if (!(upper_[cell(i, i)] > 0.0)) continue;
+        mean += y[at(i)] * z_[at(i)];
+        variance -= square(y[at(i)]);
+      }
+      variance = std::max(variance, 1e-12 * before);
+      const double rest = rest_of(r.p);
+      out[c].parts.push_back({rest * weight, mean, sqrt(variance)});
+    }
+  };
+
+  // which parameters are summed over points: those that the readings at hand depend on, and those that only the coming ones do
+  unsigned wide = 0, seen = 0;
+  for (const auto& r : list) {
+    if (!r.real) continue;
+    const auto& l = linear_of(h, r.test);
+    double variance = variance_of(r, l.value);
+    for (int k = 0; k < count; ++k) variance += square(l.slope[at(k)]);
+    for (int k = 0; k < count; ++k) {
+      const auto shape = parameters[at(k)].is.is;
+      const double bends = std::max(fabs(l.up[at(k)]), fabs(l.down[at(k)]));
+      const bool bounded = shape == distribution::shape::uniform || shape == distribution::shape::triangular;
+      if ((shape == distribution::shape::log_uniform && (l.slope[at(k)] != 0.0 || bends > 0.0)) || square(bends) > 0.04 * variance ||
+          (bounded && square(l.slope[at(k)]) > options_.share_of_uniform * variance))
+        wide |= 1u << k;
+    }
+  }
+  for (int i = 0; i < rows_used_; ++i) {
+    const prediction* p = predicts(h, rows_[at(i)].test);
+    if (!p || !p->real()) continue;
+    const auto& l = linear_of(h, rows_[at(i)].test);
+    for (int k = 0; k < count; ++k)
+      if (l.slope[at(k)] != 0.0 || l.up[at(k)] != 0.0 || l.down[at(k)] != 0.0) seen |= 1u << k;
+  }
+  std::array<double, P> theta{};
+  for (int k = 0; k < count; ++k) theta[at(k)] = parameters[at(k)].is.centre();
+  used_ = points_ = 0;
+  unsigned summed = wide & seen;
+  if (rows_used_ > 0) {
+    if (!assemble(h, 0)) return;
+    (void)straight(h, 0);
+    if (options_.how == inference_options::rule::automatic) summed |= used_ > points_ ? seen : bent(h, options_.bend);
+    if (options_.how == inference_options::rule::quasi_random) summed |= seen;
+    wide |= summed;
+  }
+  if (wide == 0) return part_at(1.0, theta.data(), 0, true);
+  // points of the distributions of those that no reading has touched, by Kronecker's sequence
+  const unsigned untouched = wide & ~summed;
+  const int dimensions = __builtin_popcount(untouched);
+  double root = 2.0;  // of the generalised golden ratio of as many dimensions
+  for (int step = 0; step < 40; ++step) root = pow(1.0 + root, 1.0 / (dimensions + 1));
+  const auto spread = [&](std::size_t i) {
+    double step = 1.0;
+    for (int k = 0; k < count; ++k) {
+      if (!(untouched >> k & 1u)) continue;
+      step /= root;
+      double u = 0.5 / most_points + static_cast<double>(i) * (dimensions == 1 ? (summed ? 0.41421356237309505 : 1.0 / most_points) : step);
+      u -= __builtin_floor(u);
+      theta[at(k)] = parameters[at(k)].is.quantile(std::clamp(u, 1e-9, 1.0 - 1e-9));
+    }
+  };
+  if (summed == 0) {
+    for (std::size_t i = 0; i < most_points; ++i) {
+      spread(i);
+      part_at(1.0 / most_points, theta.data(), wide, true);
+    }
+    return;
+  }
+  (void)assemble(h, summed);
+  constexpr unsigned half = 256;
+  std::vector<std::array<double, P>> at_points(2 * half);
+  double effective = 0.0;
+  const double whole = sum_over(h, summed, half, effective, [&](std::uint32_t i, const double* x) { std::copy(x, x + count, at_points[i].begin()); });
+  if (!(whole > -detail::infinite)) return;
+  double sum = 0.0, so_far = 0.0;
+  for (std::uint32_t i = 0; i < 2 * half; ++i)
+    if (log_weight_[i] > -detail::infinite) sum += exp(log_weight_[i] - whole);
+  const auto weights = std::vector<double>(log_weight_.begin(), log_weight_.begin() + 2 * half);
+  std::array<double, N> u{};
+  u.fill(0.5);
+  std::size_t taken = 0;
+  for (std::uint32_t i = 0; i < 2 * half && taken < most_points; ++i) {
+    if (!(weights[i] > -detail::infinite)) continue;
+    so_far += exp(weights[i] - whole) / sum;
+    std::size_t here = 0;
+    while (taken + here < most_points && (static_cast<double>(taken + here) + 0.5) / most_points <= so_far) ++here;
+    if (here == 0) continue;
+    theta = at_points[i];
+    if (at_point(h, summed, theta.data(), u.data()) > -detail::infinite)
+      for (std::size_t k = 0; k < (untouched ? here : 1); ++k) {
+        spread(taken + k);
+        part_at(static_cast<double>(untouched ? 1 : here) / most_points, theta.data(), wide, false);
+      }
+    taken += here;
+  }
 }
 
 }  // namespace job

@@ -243,6 +243,22 @@ struct fan {
     v("duct", &fan::duct, text("the parts of the duct, in order"));
   }
 };
+/// Something that does not work, with what is known of it and what was read: which fault it is, and which test is next (job/session.hpp).
+struct inquiry {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, name, family;
+  document::object given, readings;
+  std::vector<std::string> standing;
+  template <class V>
+  static void fields(V&& v) {
+    v("id", &inquiry::id, text("name by which other parts refer to it").must());
+    v("name", &inquiry::name, text("what people call it"));
+    v("family", &inquiry::family, text("the family of faults it is held against: heating_element, ...").must());
+    v("given", &inquiry::given, text("the numbers that the family asks for, by name"));
+    v("readings", &inquiry::readings, text("by test, in the order of reading: a number, a reading, a word, or a list of these"));
+    v("standing", &inquiry::standing, text("conditions that stood before the first reading, such as isolated"));
+  }
+};
 struct visit {
   MAKEGOOD_DOCUMENT_STRUCTURE;
   std::string format, title, place, date, note;
@@ -254,6 +270,7 @@ struct visit {
   std::vector<appliance> appliances;
   std::vector<sensor> sensors;
   std::vector<fan> fans;
+  std::vector<inquiry> inquiries;
   template <class V>
   static void fields(V&& v) {
     static constexpr std::string_view formats[] = {"makegood-visit-1"};
@@ -270,6 +287,7 @@ struct visit {
     v("appliances", &visit::appliances, text("appliances with heating elements"));
     v("sensors", &visit::sensors, text("temperature sensors"));
     v("fans", &visit::fans, text("extract fans with their ducts"));
+    v("inquiries", &visit::inquiries, text("things that do not work, with the readings taken on them"));
   }
 };
 
