@@ -191,7 +191,7 @@ inline ventilation_requirement ventilation_required(const std::vector<ventilated
   use("persons", dwelling.persons);
   if (!is_nan(dwelling.main_rooms)) {
     main_rooms = "main_rooms_" + number_text(dwelling.main_rooms);
-    if (const int at = counted.find(main_rooms); at >= 0) use(counted.rows[static_cast<std::size_t>(at)].key, dwelling.main_rooms);
+    if (const int at = dwelling_counts.find(main_rooms); at >= 0) use(dwelling_counts.rows[static_cast<std::size_t>(at)].key, dwelling.main_rooms);
   }
   if (is_finite(d.rule.value)) {
     const bool adds = d.condition == "bedrooms_and_area";

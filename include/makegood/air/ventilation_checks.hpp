@@ -56,13 +56,13 @@ inline constexpr choice_row counted_rows[] = {{"bedrooms", "by number of bedroom
                                               {"main_rooms_5", "5 main rooms", {0.0}, {}},
                                               {"main_rooms_6", "6 main rooms", {0.0}, {}},
                                               {"main_rooms_7", "7 main rooms", {0.0}, {}}};
-inline constexpr choice_table counted{counted_columns, counted_rows};
+inline constexpr choice_table dwelling_counts{counted_columns, counted_rows};
 inline constexpr column whole_dwelling_rule[] = {{"q_0", unit::litre_per_second}, {"q_1", unit::litre_per_second}, {"q_A", detail::litre_per_second_square_metre}, {"q_min", unit::litre_per_second}};
 MAKEGOOD_ARGUMENTS_WITH_DEFAULTS(check_whole_dwelling_arguments, (flow_l_per_s, counted_by), (counted_count = T(0.0), floor_area_m2 = T(0.0)));
 inline constexpr auto check_whole_dwelling = check(
     out{"check_whole_dwelling", "q", unit::litre_per_second, "Ventilation of a whole dwelling, the sum of its continuous extract or supply, against the rulebook's rate."},
     in<check_whole_dwelling_arguments>(
-        arg{"flow_l_per_s", "q", unit::litre_per_second, between(0, 1e5), "sum of the continuous flows"}.usually(5, 100).read_by(reads::airflow), choice{"counted_by", counted, "what the rulebook counts"},
+        arg{"flow_l_per_s", "q", unit::litre_per_second, between(0, 1e5), "sum of the continuous flows"}.usually(5, 100).read_by(reads::airflow), choice{"counted_by", dwelling_counts, "what the rulebook counts"},
         arg{"counted_count", "n", unit::one, between(0, 1000), "bedrooms or persons; main rooms stand in the word"}.usually(1, 5).otherwise(0),
         arg{"floor_area_m2", "A", unit::square_metre, between(0, 1e6), "area of all floors inside"}.usually(30, 150).otherwise(0)),
     rule_use{"whole_dwelling", "counted_by", whole_dwelling_rule}, comparator::at_least, detail::adf_2021_source("1.24 and Table 1.3"), [](auto flow, auto, auto, auto) { return flow; },
