@@ -258,6 +258,7 @@ struct commissioned {
   verdict proved{};                 ///< the least flow by the default rule, for comparison
 };
 inline commissioned commissioned_flow(const given& flow, double design_flow_l_per_s, std::string_view extent, const rulebook& book) {
+  if (!(design_flow_l_per_s > 0.0 && design_flow_l_per_s <= 1e5)) throw range_error("commissioned_flow: design_flow_l_per_s must be above 0 and at most 100000 l/s");
   commissioned c;
   for (const auto& m : decision_methods)
     if (book.find("flow_decision", m.name).found()) {
