@@ -502,8 +502,9 @@ def _(random, n, beyond):
 def _(random, n, beyond):
     floor = 12.0
     opening = 0.05 * floor / (1 + beyond)
-    tape = Accuracy(percent=3)
-    return air.check_purge_opening(Readings(shown(opening, random, n, percent=3), accuracy=tape), Readings(shown(floor, random, n, percent=3), accuracy=tape), "opens_30_or_more", ENGLAND)
+    opening_read = Readings(shown(opening, random, n, percent=3), accuracy=Accuracy(percent=3), instrument="tape")
+    floor_read = Readings(shown(floor, random, n, percent=3), accuracy=Accuracy(percent=3), instrument="laser")
+    return air.check_purge_opening(opening_read, floor_read, "opens_30_or_more", ENGLAND)
 
 
 @case("a greatest distance by a rule of 10 mm", "check_ventilation_distance")
@@ -531,7 +532,7 @@ def _(random, n, beyond):
 def _(random, n, beyond):
     duct = 7854.0
     free = 0.9 * duct / (1 + beyond)
-    return air.check_terminal_area(Readings(shown(free, random, n, percent=5), accuracy=Accuracy(percent=5)), Readings(shown(duct, random, n, percent=3), accuracy=Accuracy(percent=3)), ENGLAND)
+    return air.check_terminal_area(Readings(shown(free, random, n, percent=5), accuracy=Accuracy(percent=5)), Readings(shown(duct, random, n, percent=3), accuracy=Accuracy(percent=3), instrument="duct"), ENGLAND)
 
 
 @case("openings of a roof void in doubt", "check_roof_void_openings", note="rectangles of like size")
@@ -539,7 +540,10 @@ def _(random, n, beyond):
     ceiling = 60.0
     openings = ceiling / 300 / (1 + beyond)
     return air.check_roof_void_openings(
-        Readings(shown(openings, random, n, percent=8), accuracy=Accuracy(percent=8)), Readings(shown(ceiling, random, n, percent=4), accuracy=Accuracy(percent=4)), "over_22_degrees", AUSTRALIA
+        Readings(shown(openings, random, n, percent=8), accuracy=Accuracy(percent=8)),
+        Readings(shown(ceiling, random, n, percent=4), accuracy=Accuracy(percent=4), instrument="plan"),
+        "over_22_degrees",
+        AUSTRALIA,
     )
 
 
@@ -580,8 +584,8 @@ def _(random, n, beyond):
     surface = _iso_inverse(_iso(room) * humidity / (80.0 * (1 + beyond)))
     thermometer = Accuracy(limit=0.5)
     return air.check_surface_mould(
-        Readings(surface + rectangle(random, 0.5, n), accuracy=thermometer),
-        Readings(room + rectangle(random, 0.5, n), accuracy=thermometer),
+        Readings(surface + rectangle(random, 0.5, n), accuracy=thermometer, instrument="contact thermometer"),
+        Readings(room + rectangle(random, 0.5, n), accuracy=thermometer, instrument="room thermometer"),
         Readings(humidity + rectangle(random, 2.0, n), accuracy=Accuracy(limit=2.0)),
         "month",
         "iso-13788",
@@ -594,8 +598,8 @@ def _(random, n, beyond):
     surface = _iso_inverse(_iso(room) * humidity / 100) / (1 + beyond)
     thermometer = Accuracy(limit=0.5)
     return air.check_surface_condensation(
-        Readings(surface + rectangle(random, 0.5, n), accuracy=thermometer),
-        Readings(room + rectangle(random, 0.5, n), accuracy=thermometer),
+        Readings(surface + rectangle(random, 0.5, n), accuracy=thermometer, instrument="contact thermometer"),
+        Readings(room + rectangle(random, 0.5, n), accuracy=thermometer, instrument="room thermometer"),
         Readings(humidity + rectangle(random, 2.0, n), accuracy=Accuracy(limit=2.0)),
     )
 
