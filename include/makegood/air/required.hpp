@@ -2,6 +2,8 @@
 // What a rulebook asks of the ventilation of rooms and of a dwelling, and which of its rules governs; and a measured flow decided as the
 // rulebook itself decides. Subject: air. What a book does not hold is listed as missing, never guessed.
 #pragma once
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <string>
 #include <vector>
