@@ -300,6 +300,8 @@ class assessor {
   static constexpr std::string_view ask_sensor = "Does the sensor say what the controller expects?";
   static constexpr std::string_view ask_extract = "Does the fan move the air that the room needs?";
   static constexpr std::string_view ask_changes = "Does the fan change the air of a room without an outside wall often enough?";
+  static constexpr std::string_view ask_discharge = "Does the air that the fan takes out go where the rules let it?";
+  static constexpr std::string_view ask_overrun = "Does the fan run on for long enough?";
   static constexpr std::string_view ask_duct = "Can the fan push the air through this duct?";
 
   void circuit_checks(const circuit& c, const std::string& path) {
@@ -455,6 +457,15 @@ class assessor {
         add(path, f.name,
             {ask_changes, "It changes the air at a rate of {v}; at least {l} are asked for.", "It changes the air at a rate of {v}; at least {l} are asked for."},
             judge(air::check_air_changes, {given_of(f.flow_l_per_s), measured(*volume)}, rules_));
+      });
+    if (f.discharge_to != "not_seen")
+      ask(path, f.name, ask_discharge, air::check_discharge_outside, [&] {
+        add(path, f.name, {ask_discharge, "It blows to where the rulebook lets it.", "It does not blow to the outside, as the rulebook asks."}, judge(air::check_discharge_outside, {f.discharge_to}, rules_));
+      });
+    if (f.overrun_min && !at->outside_wall)
+      ask(path, f.name, ask_overrun, air::check_overrun, [&] {
+        add(path, f.name, {ask_overrun, "It runs on for {v}; at least {l} are asked for.", "It runs on for {v}; at least {l} are asked for."},
+            judge(air::check_overrun, {measured::exact(*f.overrun_min), "no_outside_wall"}, rules_));
       });
     if (!f.duct.empty()) ask(path, f.name, ask_duct, air::check_duct_pressure, [&] { duct_check(f, *at, path); });
   }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Models of the subject air: water in a wet room, a fan that blows into a roof void, points of a traverse.
 #include <makegood/air/moisture.hpp>
+#include <makegood/air/required.hpp>
 #include <cmath>
 #include "ventilation.hpp"
 
@@ -114,11 +115,17 @@ constexpr model_argument void_arguments[] = {
     {"outdoor_c", "number", "temperature outside, needed where the void is ventilated", true},
     {"outdoor_humidity_percent", "number", "relative humidity outside, 0 to 100 %; left out: 90", true},
     {"pressure_pa", "number", "pressure of the air, 50000 to 120000 Pa; left out: 101325", true},
-    {"rulebook", "rulebook", "ids of rulebooks, separated by commas, or a Rulebook: whether extract air must go outside", true}};
+    {"rulebook", "rulebook", "ids of rulebooks, separated by commas, or a Rulebook: whether extract air must go outside, and criteria of mould", true},
+    {"discharge_to", "text", "\"roof_void\" (left out), or \"vented_roof_void\" where a rulebook permits one with enough openings", true},
+    {"open_area_m2", "number", "area of the void's openings, for such a rulebook", true},
+    {"ceiling_area_m2", "number", "area of the ceiling under the void, likewise", true},
+    {"ridge_area_m2", "number", "open area near the ridge, likewise", true},
+    {"pitch", "text", "\"over_22_degrees\" (left out) or \"to_22_degrees\"", true}};
 
 document::value run_void(const object& inputs, const rulebook& book) {
   const fields in("roof_void_condensation", inputs);
-  in.only("flow_l_per_s", "surface_c", "room_c", "room_humidity_percent", "minutes_per_shower", "showers_per_day", "void_flow_l_per_s", "outdoor_c", "outdoor_humidity_percent", "pressure_pa");
+  in.only("flow_l_per_s", "surface_c", "room_c", "room_humidity_percent", "minutes_per_shower", "showers_per_day", "void_flow_l_per_s", "outdoor_c", "outdoor_humidity_percent", "pressure_pa",
+          "discharge_to", "open_area_m2", "ceiling_area_m2", "ridge_area_m2", "pitch");
   roof_void v;
   const auto take = [&](std::string_view name, double& x) {
     if (!in.has(name)) return;
@@ -150,18 +157,58 @@ document::value run_void(const object& inputs, const rulebook& book) {
   text.push_back("The lower bound is 0: air may leave before it meets a cold surface. No verdict by the monthly method: it leaves out air that flows, which decides in a cold roof.");
   // the verdict: by the rulebook, whatever condenses
   object discharge;
-  const auto found = book.find("discharge_outside", "");
+  const std::string place = in.has("discharge_to") ? in.text("discharge_to") : std::string("roof_void"), pitch = in.has("pitch") ? in.text("pitch") : std::string("over_22_degrees");
+  if (place != "roof_void" && place != "vented_roof_void") throw range_error("roof_void_condensation: discharge_to = \"" + place + "\" is not one of \"roof_void\", \"vented_roof_void\"");
+  if (roof_pitches.find(pitch) < 0) throw range_error("roof_void_condensation: pitch = \"" + pitch + "\" is not one of \"over_22_degrees\", \"to_22_degrees\"");
+  const auto found = book.find("discharge_outside", place);
+  array openings;
   if (!found.found()) {
     discharge = object{{"outcome", "undecided"}, {"reason", "no rule in book"}, {"text", "Name a rulebook to hear whether extract air must be discharged outside."}, {"source", nullptr}, {"rulebook", book.id()}, {"override", ""}};
     text.push_back("Whether a fan may blow into a void is a matter of the rulebook; none that says so was named.");
   } else {
-    const bool must = found.changed ? found.numbers()[0] > 0.0 : true;
+    const bool must = found.numbers()[0] > 0.0;
     const source from = found.changed ? source{"override", {}, "override"} : found.from();
-    discharge = object{{"outcome", must ? "fail" : "pass"}, {"reason", "none"}, {"text", found.changed ? std::string() : std::string(found.row->text)}, {"source", source_document(from)}, {"rulebook", book.id()},
+    outcome is = must ? outcome::fail : outcome::pass;
+    reason why = reason::none;
+    if (!must && place == "vented_roof_void" && book.find("roof_void_openings", pitch).found()) {  // permitted with enough openings
+      if (in.has("open_area_m2") && in.has("ceiling_area_m2") && in.has("ridge_area_m2")) {
+        const given areas[] = {in.number("open_area_m2"), in.number("ceiling_area_m2"), std::string_view(pitch)};
+        const verdict all = check_roof_void_openings.judge(areas, book);
+        const given high[] = {in.number("ridge_area_m2"), all.lower * in.number("ceiling_area_m2")};
+        const verdict ridge = check_roof_void_ridge_share.judge(high, book);
+        for (const auto* one : {&all, &ridge}) {
+          openings.push_back(to_document(*one, false));
+          if (one->outcome != outcome::pass && is != outcome::fail) is = one->outcome, why = one->reason;
+        }
+      } else {
+        is = outcome::undecided;
+        why = reason::precondition_missing;
+      }
+    }
+    discharge = object{{"outcome", outcome_text(is)}, {"reason", why == reason::none ? std::string_view("none") : reason_text(why)}, {"text", found.changed ? std::string() : std::string(found.row->text)}, {"source", source_document(from)}, {"rulebook", book.id()},
                        {"override", found.changed ? found.changed->words() : std::string()}};
     if (must) text.push_back("By the rulebook extract air must be discharged outside: run the duct to the outside, insulated through the cold void and with a fall outwards.");
+    else if (is == outcome::pass) text.push_back("By this rulebook the void may take the air. What condenses there is not less for it.");
+    else text.push_back(why == reason::precondition_missing ? "By this rulebook the void may take the air if its openings are large enough: measure \"open_area_m2\", \"ceiling_area_m2\" and \"ridge_area_m2\"."
+                                                            : "The void's openings are not shown to be what the rulebook asks for: run the duct to the outside.");
+  }
+  // mould on the coldest surface, by each criterion that was named
+  const double at_surface = surface_relative_humidity(v.surface_c, v.room_c, v.room_humidity_percent);
+  array criteria;
+  for (const auto& c : surface_criteria(at_surface, r.upper_kg_per_h > 0.0 && r.gathers_by_estimate, book)) {
+    criteria.push_back(object{{"rulebook", c.book},
+                              {"period", c.period},
+                              {"limit_percent", c.rule.value},
+                              {"comparator", comparator_text(c.compare)},
+                              {"outcome", outcome_text(c.outcome)},
+                              {"text", c.rule.text},
+                              {"source", source_document(c.rule.from)}});
+    if (c.outcome == outcome::fail) text.push_back("Mould by " + std::string(c.book) + " (" + std::string(c.period) + "): the surface does not dry between, and stays above " + three(c.rule.value) + " %.");
   }
   return object{{"discharge", discharge},
+                {"openings", openings},
+                {"surface_humidity_percent", at_surface},
+                {"criteria", criteria},
                 {"dew_point_c", r.dew_point_c},
                 {"dry_air_kg_per_h", r.dry_air_kg_per_h},
                 {"water_kg_per_kg", r.water_kg_per_kg},

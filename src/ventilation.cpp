@@ -583,5 +583,6 @@ constexpr model fan_diagnosis_model{
 void ventilation(std::vector<entry>& all) {
   append(all, "air", list<duct_run_model, operating_point_model, operating_flows_model, fan_diagnosis_model>{});
   moisture(all);
+  requirements(all);
 }
 }  // namespace makegood::subjects

@@ -8,7 +8,7 @@ from typing import Any, Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
+from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Reading, Rulebook, Verdict, _Array, _Given, _Rows
 from ._measured import MeasuredArray
 from ._rows import Verdicts
 from ._slow import Result, Worked
@@ -24,6 +24,69 @@ _RoomKind: TypeAlias = Literal[
     "bathroom_continuous",
     "sanitary_continuous",
 ]
+_Purpose: TypeAlias = Literal["no_outside_wall", "purge", "sanitary", "kitchen_continuous"]
+_OverrunCase: TypeAlias = Literal["no_outside_wall", "no_window"]
+_CountedBy: TypeAlias = Literal[
+    "bedrooms",
+    "one_habitable_room",
+    "bedrooms_and_area",
+    "persons",
+    "main_rooms_1",
+    "main_rooms_2",
+    "main_rooms_3",
+    "main_rooms_4",
+    "main_rooms_5",
+    "main_rooms_6",
+    "main_rooms_7",
+]
+_Floor: TypeAlias = Literal["finished_floor", "bare_floor"]
+_VentilatedRoom: TypeAlias = Literal[
+    "habitable_several_floors",
+    "habitable_one_floor",
+    "kitchen_several_floors",
+    "kitchen_one_floor",
+    "bathroom",
+    "utility",
+    "sanitary",
+    "habitable_continuous",
+    "habitable_continuous_checklist",
+    "replaced_window",
+    "added_wet_room",
+    "diagram_4_smaller",
+]
+_Opening: TypeAlias = Literal["opens_15_to_30", "opens_30_or_more", "openable"]
+_Distance: TypeAlias = Literal[
+    "terminal_below_ceiling",
+    "hood_above_hob",
+    "ventilator_height",
+    "fan_to_ventilator",
+    "rigid_support_spacing",
+    "flexible_support_spacing",
+    "bathroom_fan_diameter",
+]
+_Duct: TypeAlias = Literal[
+    "flexible_final",
+    "flexible_4_in_50_cfm",
+    "flexible_5_in_80_cfm",
+    "flexible_5_in_100_cfm",
+    "flexible_6_in_100_cfm",
+    "smooth_4_in_80_cfm",
+    "smooth_4_in_100_cfm",
+    "smooth_5_in_125_cfm",
+]
+_DischargeTo: TypeAlias = Literal[
+    "outside",
+    "roof_void",
+    "vented_roof_void",
+    "soffit",
+    "ridge_vent",
+    "crawl_space",
+    "other_room",
+    "recirculated",
+]
+_Pitch: TypeAlias = Literal["over_22_degrees", "to_22_degrees"]
+_Extent: TypeAlias = Literal["room", "dwelling"]
+_Period: TypeAlias = Literal["month", "week", "day"]
 
 @final
 class _AirflowFromAirChanges(Formula):
@@ -1010,6 +1073,907 @@ class _CheckDuctPressure(Formula):
         threads: int = 1,
         rule: str | DecisionRule | None = None,
     ) -> Verdicts: ...
+
+@final
+class _CheckAirChangesFor(Formula):
+    """Air changes that a flow makes in a room, against the rulebook's number for the purpose."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: _Given,
+        room_volume_m3: _Given,
+        purpose: _Purpose,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Air changes that a flow makes in a room, against the rulebook's number for the purpose."""
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: _Given | _Rows,
+        room_volume_m3: _Given | _Rows,
+        purpose: _Purpose | Sequence[_Purpose] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckOverrun(Formula):
+    """Time that an intermittent fan runs on, against the rulebook's least time for such a room."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        overrun_min: _Given,
+        overrun_case: _OverrunCase,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Time that an intermittent fan runs on, against the rulebook's least time for such a room."""
+    @overload
+    def __call__(
+        self,
+        overrun_min: _Given | _Rows,
+        overrun_case: _OverrunCase | Sequence[_OverrunCase] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckWholeDwelling(Formula):
+    """Ventilation of a whole dwelling, the sum of its continuous extract or supply, against the rulebook's rate."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: _Given,
+        counted_by: _CountedBy,
+        rulebook: str | Rulebook,
+        counted_count: _Given = 0.0,
+        floor_area_m2: _Given = 0.0,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Ventilation of a whole dwelling, the sum of its continuous extract or supply, against the rulebook's rate."""
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: _Given | _Rows,
+        counted_by: _CountedBy | Sequence[_CountedBy] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        counted_count: _Given | _Rows = 0.0,
+        floor_area_m2: _Given | _Rows = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckDoorUndercut(Formula):
+    """Free area under an inner door against the area that the rulebook's gap under its door has."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        door_width_mm: _Given,
+        gap_mm: _Given,
+        floor: _Floor,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Free area under an inner door against the area that the rulebook's gap under its door has."""
+    @overload
+    def __call__(
+        self,
+        door_width_mm: _Given | _Rows,
+        gap_mm: _Given | _Rows,
+        floor: _Floor | Sequence[_Floor] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckBackgroundVentilator(Formula):
+    """Equivalent area of a room's background ventilators together, against the rulebook's least for the room."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        equivalent_area_mm2: _Given,
+        ventilated_room: _VentilatedRoom,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Equivalent area of a room's background ventilators together, against the rulebook's least for the room."""
+    @overload
+    def __call__(
+        self,
+        equivalent_area_mm2: _Given | _Rows,
+        ventilated_room: _VentilatedRoom | Sequence[_VentilatedRoom] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckPurgeOpening(Formula):
+    """Opening for purge ventilation as a part of the room's floor area, against the rulebook's least part."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        opening_area_m2: _Given,
+        floor_area_m2: _Given,
+        opening: _Opening,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Opening for purge ventilation as a part of the room's floor area, against the rulebook's least part."""
+    @overload
+    def __call__(
+        self,
+        opening_area_m2: _Given | _Rows,
+        floor_area_m2: _Given | _Rows,
+        opening: _Opening | Sequence[_Opening] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckVentilationDistance(Formula):
+    """A distance of an installed fan, terminal, ventilator or duct support against the rulebook's least or greatest one."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        distance_mm: _Given,
+        distance: _Distance,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """A distance of an installed fan, terminal, ventilator or duct support against the rulebook's least or greatest one."""
+    @overload
+    def __call__(
+        self,
+        distance_mm: _Given | _Rows,
+        distance: _Distance | Sequence[_Distance] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckDuctLength(Formula):
+    """Length of a duct against the greatest that the rulebook permits, less what its elbows take off."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        length_m: _Given,
+        duct: _Duct,
+        rulebook: str | Rulebook,
+        elbow_count: _Given = 0.0,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Length of a duct against the greatest that the rulebook permits, less what its elbows take off."""
+    @overload
+    def __call__(
+        self,
+        length_m: _Given | _Rows,
+        duct: _Duct | Sequence[_Duct] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        elbow_count: _Given | _Rows = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckFlexibleBends(Formula):
+    """Bends made with flexible duct against the greatest number at the flow."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        bend_count: _Given,
+        flow_l_per_s: _Given,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Bends made with flexible duct against the greatest number at the flow."""
+    @overload
+    def __call__(
+        self,
+        bend_count: _Given | _Rows,
+        flow_l_per_s: _Given | _Rows,
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckTerminalArea(Formula):
+    """Free area of a terminal as a part of the duct's free area, against the rulebook's least part."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        free_area_mm2: _Given,
+        duct_area_mm2: _Given,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Free area of a terminal as a part of the duct's free area, against the rulebook's least part."""
+    @overload
+    def __call__(
+        self,
+        free_area_mm2: _Given | _Rows,
+        duct_area_mm2: _Given | _Rows,
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckDischargeOutside(Formula):
+    """Where extracted air goes, 1 for outside and 0 for anywhere else, against what the rulebook permits."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        discharge_to: _DischargeTo,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Where extracted air goes, 1 for outside and 0 for anywhere else, against what the rulebook permits."""
+    @overload
+    def __call__(
+        self,
+        discharge_to: _DischargeTo | Sequence[_DischargeTo] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckRoofVoidOpenings(Formula):
+    """Open area of a roof void that extract air is blown into, as a part of the ceiling area, against the rulebook's least part."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        open_area_m2: _Given,
+        ceiling_area_m2: _Given,
+        pitch: _Pitch,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Open area of a roof void that extract air is blown into, as a part of the ceiling area, against the rulebook's least part."""
+    @overload
+    def __call__(
+        self,
+        open_area_m2: _Given | _Rows,
+        ceiling_area_m2: _Given | _Rows,
+        pitch: _Pitch | Sequence[_Pitch] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckRoofVoidRidgeShare(Formula):
+    """Part of a roof void's openings that lies near the ridge, against the rulebook's least part."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        ridge_area_m2: _Given,
+        open_area_m2: _Given,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Part of a roof void's openings that lies near the ridge, against the rulebook's least part."""
+    @overload
+    def __call__(
+        self,
+        ridge_area_m2: _Given | _Rows,
+        open_area_m2: _Given | _Rows,
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckDesignFlow(Formula):
+    """Flow as measured at commissioning against the least that the rulebook accepts for the flow as designed."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: _Given,
+        design_flow_l_per_s: _Given,
+        extent: _Extent,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Flow as measured at commissioning against the least that the rulebook accepts for the flow as designed."""
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: _Given | _Rows,
+        design_flow_l_per_s: _Given | _Rows,
+        extent: _Extent | Sequence[_Extent] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckDesignFlowExcess(Formula):
+    """Flow as measured at commissioning against the greatest that the rulebook accepts for the flow as designed."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: _Given,
+        design_flow_l_per_s: _Given,
+        extent: _Extent,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Flow as measured at commissioning against the greatest that the rulebook accepts for the flow as designed."""
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: _Given | _Rows,
+        design_flow_l_per_s: _Given | _Rows,
+        extent: _Extent | Sequence[_Extent] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckSurfaceMould(Formula):
+    """Relative humidity of the room's air at its coldest surface against the criterion of mould that is named."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        surface_c: _Given,
+        room_c: _Given,
+        relative_humidity_percent: _Given,
+        period: _Period,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Relative humidity of the room's air at its coldest surface against the criterion of mould that is named."""
+    @overload
+    def __call__(
+        self,
+        surface_c: _Given | _Rows,
+        room_c: _Given | _Rows,
+        relative_humidity_percent: _Given | _Rows,
+        period: _Period | Sequence[_Period] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckSurfaceCondensation(Formula):
+    """Temperature of a surface against the dew point of the air at it: water condenses where it is not above."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        surface_c: _Given,
+        room_c: _Given,
+        relative_humidity_percent: _Given,
+        rulebook: str | Rulebook | None = None,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Temperature of a surface against the dew point of the air at it: water condenses where it is not above."""
+    @overload
+    def __call__(
+        self,
+        surface_c: _Given | _Rows,
+        room_c: _Given | _Rows,
+        relative_humidity_percent: _Given | _Rows,
+        rulebook: str | Rulebook | None = None,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _CheckRoomHumidity(Formula):
+    """Mean relative humidity of a room against the rulebook's criterion for the period."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        relative_humidity_percent: _Given,
+        period: _Period,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Mean relative humidity of a room against the rulebook's criterion for the period."""
+    @overload
+    def __call__(
+        self,
+        relative_humidity_percent: _Given | _Rows,
+        period: _Period | Sequence[_Period] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
+class _SurfaceTemperature(Formula):
+    """Temperature of the inner surface of an outside wall or roof from its temperature factor."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        outside_c: float,
+        room_c: float,
+        temperature_factor: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Temperature of the inner surface of an outside wall or roof from its temperature factor."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        outside_c: float | Measured,
+        room_c: float | Measured,
+        temperature_factor: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        outside_c: float | _Array,
+        room_c: float | _Array,
+        temperature_factor: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        outside_c: float | _Array | Measured | MeasuredArray,
+        room_c: float | _Array | Measured | MeasuredArray,
+        temperature_factor: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        outside_c: float | Measured,
+        room_c: float | Measured,
+        temperature_factor: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        outside_c: float | Measured,
+        room_c: float | Measured,
+        temperature_factor: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        outside_c: float | _Array,
+        room_c: float | _Array,
+        temperature_factor: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        outside_c: float | tuple[float, float],
+        room_c: float | tuple[float, float],
+        temperature_factor: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        outside_c: float | Measured | Distribution,
+        room_c: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        outside_c: float | Measured | Distribution,
+        room_c: float | Measured | Distribution,
+        temperature_factor: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _TemperatureFactor(Formula):
+    """Temperature factor of a surface from three temperatures read together."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        surface_c: float,
+        room_c: float,
+        outside_c: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Temperature factor of a surface from three temperatures read together."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        surface_c: float | Measured,
+        room_c: float | Measured,
+        outside_c: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        surface_c: float | _Array,
+        room_c: float | _Array,
+        outside_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        surface_c: float | _Array | Measured | MeasuredArray,
+        room_c: float | _Array | Measured | MeasuredArray,
+        outside_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, surface_c: float | Measured, room_c: float | Measured, outside_c: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        surface_c: float | Measured,
+        room_c: float | Measured,
+        outside_c: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        surface_c: float | _Array,
+        room_c: float | _Array,
+        outside_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        surface_c: float | tuple[float, float],
+        room_c: float | tuple[float, float],
+        outside_c: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        surface_c: float | Measured | Distribution,
+        room_c: float | Measured | Distribution,
+        outside_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        surface_c: float | Measured | Distribution,
+        room_c: float | Measured | Distribution,
+        outside_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _SurfaceRelativeHumidity(Formula):
+    """Relative humidity of the room's air where it touches a colder surface; above 100 % water condenses there."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        surface_c: float,
+        room_c: float,
+        relative_humidity_percent: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Relative humidity of the room's air where it touches a colder surface; above 100 % water condenses there."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        surface_c: float | Measured,
+        room_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        surface_c: float | _Array,
+        room_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        surface_c: float | _Array | Measured | MeasuredArray,
+        room_c: float | _Array | Measured | MeasuredArray,
+        relative_humidity_percent: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        surface_c: float | Measured,
+        room_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        surface_c: float | Measured,
+        room_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        surface_c: float | _Array,
+        room_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        surface_c: float | tuple[float, float],
+        room_c: float | tuple[float, float],
+        relative_humidity_percent: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        surface_c: float | Measured | Distribution,
+        room_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        surface_c: float | Measured | Distribution,
+        room_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _CriticalSurfaceTemperature(Formula):
+    """Temperature of a surface at which the room's air reaches a given relative humidity there: 80 % for mould after ISO 13788, 100 % for condensation."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        room_c: float,
+        relative_humidity_percent: float,
+        surface_humidity_percent: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Temperature of a surface at which the room's air reaches a given relative humidity there: 80 % for mould after ISO 13788, 100 % for condensation."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        room_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        surface_humidity_percent: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        room_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        surface_humidity_percent: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        room_c: float | _Array | Measured | MeasuredArray,
+        relative_humidity_percent: float | _Array | Measured | MeasuredArray,
+        surface_humidity_percent: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        room_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        surface_humidity_percent: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        room_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        surface_humidity_percent: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        room_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        surface_humidity_percent: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        room_c: float | tuple[float, float],
+        relative_humidity_percent: float | tuple[float, float],
+        surface_humidity_percent: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        room_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        surface_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        room_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        surface_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
 
 @final
 class _ReynoldsNumber(Formula):
@@ -3439,6 +4403,11 @@ class _RoofVoidCondensation(Formula):
         outdoor_humidity_percent: float | None = None,
         pressure_pa: float | None = None,
         rulebook: str | Rulebook | None = None,
+        discharge_to: str | None = None,
+        open_area_m2: float | None = None,
+        ceiling_area_m2: float | None = None,
+        ridge_area_m2: float | None = None,
+        pitch: str | None = None,
     ) -> Result:
         """A fan that blows into a cold roof void: the most water that can condense, an hour, a shower and a day, an estimate where the void is ventilated, what that ventilation dries, and the rulebook's word on it."""
 
@@ -3448,6 +4417,53 @@ class _TraversePoints(Formula):
 
     def __call__(self, shape: str, count: float, method: str | None = None, size_mm: float | None = None) -> Result:
         """Where to hold the anemometer across a duct, as parts of the diameter or side from one wall."""
+
+@final
+class _VentilationRequired(Formula):
+    """What a rulebook asks of the ventilation of rooms and of the dwelling: rates by kind of room, air changes, number and area, which of them governs, overrun, background ventilators, purge, gaps under doors, and what changes in work on an existing dwelling."""
+
+    def __call__(
+        self,
+        rooms: Sequence[dict[str, Any]],
+        rulebook: str | Rulebook,
+        bedrooms: float | None = None,
+        floor_area_m2: float | None = None,
+        habitable_rooms: float | None = None,
+        persons: float | None = None,
+        main_rooms: float | None = None,
+        floors: float | None = None,
+    ) -> Result:
+        """What a rulebook asks of the ventilation of rooms and of the dwelling: rates by kind of room, air changes, number and area, which of them governs, overrun, background ventilators, purge, gaps under doors, and what changes in work on an existing dwelling."""
+
+@final
+class _CommissionedFlow(Formula):
+    """A flow measured at commissioning against its design, decided as the rulebook itself decides: the reading alone (England), or a tolerance that includes the uncertainty of the measurement (Finland)."""
+
+    def __call__(
+        self,
+        flow_l_per_s: float | Measured | Reading | dict[str, Any] | None,
+        design_flow_l_per_s: float,
+        rulebook: str | Rulebook,
+        extent: str | None = None,
+    ) -> Result:
+        """A flow measured at commissioning against its design, decided as the rulebook itself decides: the reading alone (England), or a tolerance that includes the uncertainty of the measurement (Finland)."""
+
+@final
+class _OutletOptions(Formula):
+    """Outlets that a fan could blow through, held against each other: flow with its doubt, pressure of the run and its worst part, whether the rate is met, what to insulate, cost; ranked, and never one that ends in a void."""
+
+    def __call__(
+        self,
+        fan: dict[str, Any],
+        options: Sequence[dict[str, Any]],
+        rulebook: str | Rulebook | None = None,
+        required_l_per_s: float | None = None,
+        room: dict[str, Any] | None = None,
+        insulation_cost_per_m: float | None = None,
+        fan_percent: float | None = None,
+        air: dict[str, Any] | None = None,
+    ) -> Result:
+        """Outlets that a fan could blow through, held against each other: flow with its doubt, pressure of the run and its worst part, whether the rate is met, what to insulate, cost; ranked, and never one that ends in a void."""
 
 @final
 class _DuctNetwork(Formula):
@@ -3474,6 +4490,28 @@ fan_law_power: Final[_FanLawPower]
 check_extract: Final[_CheckExtract]
 check_air_changes: Final[_CheckAirChanges]
 check_duct_pressure: Final[_CheckDuctPressure]
+check_air_changes_for: Final[_CheckAirChangesFor]
+check_overrun: Final[_CheckOverrun]
+check_whole_dwelling: Final[_CheckWholeDwelling]
+check_door_undercut: Final[_CheckDoorUndercut]
+check_background_ventilator: Final[_CheckBackgroundVentilator]
+check_purge_opening: Final[_CheckPurgeOpening]
+check_ventilation_distance: Final[_CheckVentilationDistance]
+check_duct_length: Final[_CheckDuctLength]
+check_flexible_bends: Final[_CheckFlexibleBends]
+check_terminal_area: Final[_CheckTerminalArea]
+check_discharge_outside: Final[_CheckDischargeOutside]
+check_roof_void_openings: Final[_CheckRoofVoidOpenings]
+check_roof_void_ridge_share: Final[_CheckRoofVoidRidgeShare]
+check_design_flow: Final[_CheckDesignFlow]
+check_design_flow_excess: Final[_CheckDesignFlowExcess]
+check_surface_mould: Final[_CheckSurfaceMould]
+check_surface_condensation: Final[_CheckSurfaceCondensation]
+check_room_humidity: Final[_CheckRoomHumidity]
+surface_temperature: Final[_SurfaceTemperature]
+temperature_factor: Final[_TemperatureFactor]
+surface_relative_humidity: Final[_SurfaceRelativeHumidity]
+critical_surface_temperature: Final[_CriticalSurfaceTemperature]
 reynolds_number: Final[_ReynoldsNumber]
 friction_factor: Final[_FrictionFactor]
 friction_factor_colebrook: Final[_FrictionFactorColebrook]
@@ -3508,6 +4546,9 @@ fan_diagnosis: Final[_FanDiagnosis]
 room_moisture: Final[_RoomMoisture]
 roof_void_condensation: Final[_RoofVoidCondensation]
 traverse_points: Final[_TraversePoints]
+ventilation_required: Final[_VentilationRequired]
+commissioned_flow: Final[_CommissionedFlow]
+outlet_options: Final[_OutletOptions]
 duct_network: Final[_DuctNetwork]
 
 __all__ = [
@@ -3524,6 +4565,28 @@ __all__ = [
     "check_extract",
     "check_air_changes",
     "check_duct_pressure",
+    "check_air_changes_for",
+    "check_overrun",
+    "check_whole_dwelling",
+    "check_door_undercut",
+    "check_background_ventilator",
+    "check_purge_opening",
+    "check_ventilation_distance",
+    "check_duct_length",
+    "check_flexible_bends",
+    "check_terminal_area",
+    "check_discharge_outside",
+    "check_roof_void_openings",
+    "check_roof_void_ridge_share",
+    "check_design_flow",
+    "check_design_flow_excess",
+    "check_surface_mould",
+    "check_surface_condensation",
+    "check_room_humidity",
+    "surface_temperature",
+    "temperature_factor",
+    "surface_relative_humidity",
+    "critical_surface_temperature",
     "reynolds_number",
     "friction_factor",
     "friction_factor_colebrook",
@@ -3558,5 +4621,8 @@ __all__ = [
     "room_moisture",
     "roof_void_condensation",
     "traverse_points",
+    "ventilation_required",
+    "commissioned_flow",
+    "outlet_options",
     "duct_network",
 ]

@@ -5,6 +5,8 @@
 #include <cstdint>
 #include <makegood/air/fan_diagnosis.hpp>
 #include <makegood/air/network.hpp>
+#include <makegood/air/outlets.hpp>
+#include <makegood/rules/all.hpp>
 
 using namespace makegood;
 using namespace makegood::air;
@@ -149,4 +151,83 @@ TEST_CASE("many pairs in one call are each what one call gives, whatever stands 
     const auto one = operating_point(fans[static_cast<std::size_t>(which[i])], system);
     CHECK(std::fabs(one.flow.value / flow[i] - 1.0) < 1e-12);
   }
+}
+
+TEST_CASE("what rulebooks ask for, and how they decide, by headers alone") {
+  ventilated_room inner;
+  inner.name = "inner";
+  inner.kind = "bathroom";
+  inner.outside_wall = false;
+  for (const double volume : {5.0, 13.5, 18.0, 40.0}) {
+    inner.volume_m3 = volume;
+    const auto r = ventilation_required({inner}, {}, rules::england_adf_2021);
+    CHECK(r.rooms[0].flow_l_per_s == doctest::Approx(std::max(15.0, 4.0 * volume / 3.6)).epsilon(1e-12));
+    CHECK(r.rooms[0].overrun_min == 15.0);
+  }
+  // the first book that has a rule answers
+  const auto two = ventilation_required({inner}, {}, rulebook(rules::australia_ncc_2019) + rulebook(rules::england_adf_2021));
+  CHECK(two.rooms[0].flows[0].value == 25.0);
+  CHECK(two.rooms[0].flows.size() == 2);
+  inner.kind = "cellar";
+  CHECK_THROWS_AS(ventilation_required({inner}, {}, rules::england_adf_2021), range_error);
+  // one reading, two countries
+  const measured read(14.5, 0.1, "hood");
+  CHECK(commissioned_flow(read, 15.0, "room", rules::england_adf_2021).outcome == outcome::fail);
+  CHECK(commissioned_flow(read, 15.0, "room", rules::finland_1009).outcome == outcome::pass);
+  CHECK(commissioned_flow(measured(14.5, 1.5, "hood"), 15.0, "room", rules::finland_1009).outcome == outcome::fail);
+  // no condition of the rows is a word that its check does not know
+  struct {
+    std::string_view limit;
+    const choice_table* words;
+  } constexpr known[] = {{"whole_dwelling", &dwelling_counts}, {"overrun", &overrun_cases}, {"air_changes", &air_change_purposes}, {"background_ventilator", &ventilated_rooms},
+                         {"ventilation_distance", &ventilation_distances}, {"duct_length", &limited_ducts}, {"purge_opening", &purge_openings}, {"extract_rate", &room_kinds},
+                         {"surface_humidity", &humidity_periods}, {"discharge_outside", &discharge_places}};
+  for (const auto* t : rules::all)
+    for (const auto& row : t->rules)
+      for (const auto& k : known)
+        if (row.limit == k.limit && !row.condition.empty()) {
+          CAPTURE(row.condition);
+          CHECK(k.words->find(row.condition) >= 0);
+        }
+}
+
+TEST_CASE("outlets by headers alone: a void is never ranked, a wider duct gives more air") {
+  outlet_job job;
+  job.fan = fan_curve({{0.0, 60.0}, {10.0, 52.0}, {20.0, 34.0}, {30.0, 0.0}});
+  job.required_l_per_s = 15.0;
+  for (const double diameter : {80.0, 100.0, 125.0}) {
+    duct_segment s;
+    s.name = "duct";
+    s.section = duct_section::round(diameter);
+    s.length_m = 6.0;
+    outlet_option o;
+    o.name = number_text(diameter);
+    o.run = {s};
+    job.options.push_back(o);
+    o.discharge_to = "roof_void";
+    job.options.push_back(o);
+  }
+  for (const auto& book : {rulebook(), rulebook(rules::england_adf_2021), rulebook(rules::australia_ncc_2019)}) {
+    const auto r = outlet_options(job, book);
+    REQUIRE(r.all.size() == 6);
+    for (std::size_t i = 0; i < 6; ++i) CHECK(r.all[i].ranked == (i < 3));
+    double last = 1e9;
+    for (std::size_t i = 0; i < 3; ++i) {
+      const auto& one = r.all[i];
+      CHECK(job.options[one.option].discharge_to == "outside");
+      CHECK(one.flow_l_per_s <= last);
+      last = one.flow_l_per_s;
+      CHECK(one.low_l_per_s <= one.flow_l_per_s);
+      CHECK(one.insulate_m == 6.0);
+    }
+    for (std::size_t i = 3; i < 6; ++i) CHECK(r.all[i].discharge.outcome == (book.id().empty() ? outcome::undecided : outcome::fail));
+  }
+}
+
+TEST_CASE("criteria of mould: wet for ever fails, dry passes, between them nobody knows") {
+  const rulebook both = rulebook(rules::england_adf_2021) + rulebook(rules::iso13788);
+  CHECK(surface_criteria(100.0, true, both).size() == 4);
+  for (const auto& c : surface_criteria(100.0, true, both)) CHECK(c.outcome == outcome::fail);
+  for (const auto& c : surface_criteria(74.0, false, both)) CHECK(c.outcome == outcome::pass);
+  for (const auto& c : surface_criteria(96.0, false, both)) CHECK(c.outcome == outcome::undecided);
 }

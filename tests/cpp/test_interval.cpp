@@ -121,6 +121,8 @@ const std::map<std::string, allowance> looser{
     {"air.dew_point", {100, "root of the logarithm of a saturation pressure; in steps at 273 K"}},
     {"air.saturation_pressure_magnus", {32, "exp of a number up to 2"}},
     {"air.saturation_pressure_iso13788", {32, "exp of a number up to 2"}},
+    {"air.surface_relative_humidity", {64, "two saturation pressures, 32 each"}},
+    {"air.critical_surface_temperature", {100, "logarithm of a saturation pressure, turned round by a pole; in steps at 273 K"}},
     {"air.air_viscosity", {16, "8 operations, one of them a root"}},
 };
 /// Each formula has a stream of its own, so that a new one does not move the boxes of the others.

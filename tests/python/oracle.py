@@ -1395,6 +1395,36 @@ def saturation_pressure_iso13788(temperature_c):
 
 
 @air
+def surface_temperature(outside_c, room_c, temperature_factor):
+    # ISO 13788: t_si = t_e + f_Rsi (t_i - t_e)
+    t_e, t_i, f = mp.mpf(outside_c), mp.mpf(room_c), mp.mpf(temperature_factor)
+    return t_e * (1 - f) + f * t_i
+
+
+@air
+def temperature_factor(surface_c, room_c, outside_c):
+    # ISO 13788: f_Rsi = (t_si - t_e) / (t_i - t_e)
+    t_si, t_i, t_e = mp.mpf(surface_c), mp.mpf(room_c), mp.mpf(outside_c)
+    return 1 - (t_i - t_si) / (t_i - t_e)
+
+
+@air
+def surface_relative_humidity(surface_c, room_c, relative_humidity_percent):
+    # vapour pressure of the room's air over the saturation pressure at the surface
+    p_v = mp.mpf(relative_humidity_percent) / 100 * saturation_pressure_iso13788(room_c)
+    return 100 * p_v / saturation_pressure_iso13788(surface_c)
+
+
+@air
+def critical_surface_temperature(room_c, relative_humidity_percent, surface_humidity_percent):
+    # the temperature whose saturation pressure is the vapour pressure over the humidity at the surface; each branch of E.7 and E.8 turned round
+    p = saturation_pressure_iso13788(room_c) * mp.mpf(relative_humidity_percent) / mp.mpf(surface_humidity_percent)
+    l = mp.log(p / D("610.5"))
+    a, b = (D("17.269"), D("237.3")) if l >= 0 else (D("21.875"), D("265.5"))
+    return b / (a / l - 1) if l else mp.mpf(0)
+
+
+@air
 def vapour_pressure(temperature_c, relative_humidity_percent):
     return saturation_pressure(temperature_c) * relative_humidity_percent / 100
 
@@ -1648,6 +1678,10 @@ POINTS = {
     "air.saturation_pressure_magnus": dict(temperature_c=20),
     "air.saturation_pressure_iso13788": dict(temperature_c=-5),
     "air.vapour_pressure": dict(temperature_c=21, relative_humidity_percent=40),
+    "air.surface_temperature": dict(outside_c=0, room_c=20, temperature_factor="0.75"),
+    "air.temperature_factor": dict(surface_c="17.5", room_c=22, outside_c=5),
+    "air.surface_relative_humidity": dict(surface_c="12.6", room_c=20, relative_humidity_percent=50),
+    "air.critical_surface_temperature": dict(room_c=20, relative_humidity_percent=50, surface_humidity_percent=80),
     "air.dew_point": dict(temperature_c=25, relative_humidity_percent=80),
     "air.dew_point_magnus": dict(temperature_c=22, relative_humidity_percent=70),
     "air.relative_humidity": dict(temperature_c=20, dew_point_c=15),

@@ -108,6 +108,8 @@ COMPLETE: dict[str, Any] = {
             "air_temperature_c": 20,
             "relative_humidity_percent": 50,
             "air_pressure_pa": 101325,
+            "discharge_to": "outside",
+            "overrun_min": 15,
             "duct": [
                 {"name": "pipe", "diameter_mm": 125, "length_m": 3, "roughness_mm": 0.09, "compression_percent": 0, "loss_coefficient": 1},
                 {"name": "flat part", "width_mm": 220, "height_mm": 55, "length_m": 1},

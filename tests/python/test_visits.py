@@ -176,3 +176,22 @@ def test_demo_page_and_text(demo):
     assert max(map(len, shown.splitlines())) <= 100
     for f in demo["findings"]:
         assert f["subject"] in shown
+
+
+def test_where_a_fan_blows_and_how_long_it_runs_on(tmp_path):
+    def findings(rules, **fan):
+        visit = {
+            "format": "makegood-visit-1", "title": "t", "supply": {"earthing": "unknown", "nominal_voltage_v": 230},
+            "rooms": [{"id": "r", "name": "inner bathroom", "kind": "bathroom", "volume_m3": 10, "outside_wall": False}],
+            "fans": [{"id": "f", "name": "fan", "room": "r"} | fan],
+        }  # fmt: skip
+        path = tmp_path / "visit.json"
+        path.write_text(json.dumps(visit), encoding="utf-8")
+        return {f["verdict"]["check"]: f["verdict"] for f in makegood.assess(makegood.load_visit(path), rules=rules).to_dict()["findings"]}
+
+    england = findings("england-adf-2021", discharge_to="roof_void", overrun_min=5)
+    assert england["check_discharge_outside"]["outcome"] == "fail" and england["check_overrun"]["outcome"] == "fail"
+    assert findings("england-adf-2021", discharge_to="outside", overrun_min=15)["check_overrun"]["outcome"] == "pass"
+    assert findings("australia-ncc-2019", discharge_to="vented_roof_void")["check_discharge_outside"]["outcome"] == "pass"
+    assert findings("bs7671:2018+a2", discharge_to="roof_void")["check_discharge_outside"]["reason"] == "no rule in book"
+    assert not {"check_discharge_outside", "check_overrun"} & set(findings("england-adf-2021"))  # not looked at: nothing is said

@@ -461,6 +461,154 @@ def _(random, n, beyond):
     return air.check_duct_pressure(Readings(loss, standard_uncertainty=3.0), Readings(fan, standard_uncertainty=2.0))
 
 
+ENGLAND, AUSTRALIA, FINLAND = "england-adf-2021", "australia-ncc-2019", "finland-1009-2017"
+
+
+@case("air changes for purge, flow and volume in doubt", "check_air_changes_for", note="rectangles of like size")
+def _(random, n, beyond):
+    volume = 30.0
+    flow = 4 * volume / 3.6 / (1 + beyond)
+    return air.check_air_changes_for(
+        Readings(shown(flow, random, n, percent=10), accuracy=Accuracy(percent=10)), Readings(shown(volume, random, n, percent=6), accuracy=Accuracy(percent=6)), "purge", ENGLAND
+    )
+
+
+@case("overrun by a watch", "check_overrun")
+def _(random, n, beyond):
+    return air.check_overrun(Readings(15 / (1 + beyond) + random.normal(0, 0.3, n), standard_uncertainty=0.3), "no_outside_wall", ENGLAND)
+
+
+@case("whole dwelling, flow by the class's worst, area by tape", "check_whole_dwelling", note="the area governs; rectangles of unlike size")
+def _(random, n, beyond):
+    area = 120.0
+    flow = 0.3 * area / (1 + beyond)
+    return air.check_whole_dwelling(
+        Readings(shown(flow, random, n, percent=5), accuracy=Accuracy(percent=5)), "bedrooms", ENGLAND, 2, Readings(shown(area, random, n, percent=2), accuracy=Accuracy(percent=2))
+    )
+
+
+@case("gap under a door by a rule of 1 mm", "check_door_undercut", note="a small gap: the rectangle of its height alone counts")
+def _(random, n, beyond):
+    gap = 10.0 / (1 + beyond)
+    return air.check_door_undercut(Readings(np.full(n, 760.0), exact=True), Readings(gap + rectangle(random, 1.0, n), accuracy=Accuracy(limit=1.0)), "finished_floor", ENGLAND)
+
+
+@case("equivalent area in doubt", "check_background_ventilator")
+def _(random, n, beyond):
+    return air.check_background_ventilator(Readings(8000 / (1 + beyond) + random.normal(0, 300, n), standard_uncertainty=300.0), "habitable_several_floors", ENGLAND)
+
+
+@case("opening and floor by tape", "check_purge_opening", note="rectangles of like size")
+def _(random, n, beyond):
+    floor = 12.0
+    opening = 0.05 * floor / (1 + beyond)
+    opening_read = Readings(shown(opening, random, n, percent=3), accuracy=Accuracy(percent=3), instrument="tape")
+    floor_read = Readings(shown(floor, random, n, percent=3), accuracy=Accuracy(percent=3), instrument="laser")
+    return air.check_purge_opening(opening_read, floor_read, "opens_30_or_more", ENGLAND)
+
+
+@case("a greatest distance by a rule of 10 mm", "check_ventilation_distance")
+def _(random, n, beyond):
+    return air.check_ventilation_distance(Readings(400 * (1 + beyond) + rectangle(random, 10.0, n), accuracy=Accuracy(limit=10.0)), "terminal_below_ceiling", ENGLAND)
+
+
+@case("a least distance by a rule of 10 mm", "check_ventilation_distance")
+def _(random, n, beyond):
+    return air.check_ventilation_distance(Readings(1700 / (1 + beyond) + rectangle(random, 10.0, n), accuracy=Accuracy(limit=10.0)), "ventilator_height", ENGLAND)
+
+
+@case("length of a duct by tape, two elbows", "check_duct_length")
+def _(random, n, beyond):
+    true = (56 - 2 * 15) * 0.3048 * (1 + beyond)
+    return air.check_duct_length(Readings(shown(true, random, n, percent=3), accuracy=Accuracy(percent=3)), "flexible_4_in_50_cfm", "us-irc", 2)
+
+
+@case("bends, half of one in doubt", "check_flexible_bends", note="a sagging part may count as a bend")
+def _(random, n, beyond):
+    return air.check_flexible_bends(Readings(2 * (1 + beyond) + random.normal(0, 0.25, n), standard_uncertainty=0.25), 25, "nhbc-8.4")
+
+
+@case("free area of a terminal in doubt", "check_terminal_area", note="rectangles of like size")
+def _(random, n, beyond):
+    duct = 7854.0
+    free = 0.9 * duct / (1 + beyond)
+    return air.check_terminal_area(Readings(shown(free, random, n, percent=5), accuracy=Accuracy(percent=5)), Readings(shown(duct, random, n, percent=3), accuracy=Accuracy(percent=3), instrument="duct"), ENGLAND)
+
+
+@case("openings of a roof void in doubt", "check_roof_void_openings", note="rectangles of like size")
+def _(random, n, beyond):
+    ceiling = 60.0
+    openings = ceiling / 300 / (1 + beyond)
+    return air.check_roof_void_openings(
+        Readings(shown(openings, random, n, percent=8), accuracy=Accuracy(percent=8)),
+        Readings(shown(ceiling, random, n, percent=4), accuracy=Accuracy(percent=4), instrument="plan"),
+        "over_22_degrees",
+        AUSTRALIA,
+    )
+
+
+@case("openings near the ridge in doubt", "check_roof_void_ridge_share")
+def _(random, n, beyond):
+    ridge = 0.3 * 0.4 / (1 + beyond)
+    return air.check_roof_void_ridge_share(Readings(shown(ridge, random, n, percent=8), accuracy=Accuracy(percent=8)), Readings(np.full(n, 0.4), exact=True), AUSTRALIA)
+
+
+@case("measured against designed, nothing allowed", "check_design_flow")
+def _(random, n, beyond):
+    return air.check_design_flow(shown(15 / (1 + beyond), random, n, percent=10), 15, "room", ENGLAND)
+
+
+@case("measured against designed, a fifth allowed", "check_design_flow")
+def _(random, n, beyond):
+    return air.check_design_flow(shown(0.8 * 15 / (1 + beyond), random, n, percent=10), 15, "room", FINLAND)
+
+
+@case("measured above designed, a tenth allowed", "check_design_flow_excess")
+def _(random, n, beyond):
+    return air.check_design_flow_excess(shown(1.1 * 40 * (1 + beyond), random, n, percent=10), 40, "dwelling", FINLAND)
+
+
+def _iso(t: Any) -> Any:
+    """Saturation pressure after ISO 13788 above 0 °C."""
+    return 610.5 * np.exp(17.269 * t / (237.3 + t))
+
+
+def _iso_inverse(p: Any) -> Any:
+    x = np.log(p / 610.5)
+    return 237.3 * x / (17.269 - x)
+
+
+@case("humidity at a surface, both temperatures and the humidity read", "check_surface_mould", note="three rectangles through a curve")
+def _(random, n, beyond):
+    room, humidity = 20.0, 60.0
+    surface = _iso_inverse(_iso(room) * humidity / (80.0 * (1 + beyond)))
+    thermometer = Accuracy(limit=0.5)
+    return air.check_surface_mould(
+        Readings(surface + rectangle(random, 0.5, n), accuracy=thermometer, instrument="contact thermometer"),
+        Readings(room + rectangle(random, 0.5, n), accuracy=thermometer, instrument="room thermometer"),
+        Readings(humidity + rectangle(random, 2.0, n), accuracy=Accuracy(limit=2.0)),
+        "month",
+        "iso-13788",
+    )
+
+
+@case("surface at the dew point, all three read", "check_surface_condensation", note="three rectangles through a curve")
+def _(random, n, beyond):
+    room, humidity = 20.0, 60.0
+    surface = _iso_inverse(_iso(room) * humidity / 100) / (1 + beyond)
+    thermometer = Accuracy(limit=0.5)
+    return air.check_surface_condensation(
+        Readings(surface + rectangle(random, 0.5, n), accuracy=thermometer, instrument="contact thermometer"),
+        Readings(room + rectangle(random, 0.5, n), accuracy=thermometer, instrument="room thermometer"),
+        Readings(humidity + rectangle(random, 2.0, n), accuracy=Accuracy(limit=2.0)),
+    )
+
+
+@case("mean humidity by a logger", "check_room_humidity")
+def _(random, n, beyond):
+    return air.check_room_humidity(Readings(65 * (1 + beyond) + rectangle(random, 2.0, n), accuracy=Accuracy(limit=2.0)), "month", ENGLAND)
+
+
 def rates(c: Case, draws: int, beyond: float) -> tuple[float, float, float]:
     """Shares accepted and rejected; the third: accepted by simple acceptance."""
     random = np.random.default_rng(zlib.crc32(f"{c.check} {c.name} {beyond}".encode()))

@@ -5,4 +5,5 @@
 #include "ducts.hpp"
 #include "fan_laws.hpp"
 #include "moist_air.hpp"
+#include "surfaces.hpp"
 #include "ventilation.hpp"

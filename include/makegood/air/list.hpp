@@ -4,6 +4,7 @@
 #include "checks.hpp"
 #include "formulas.hpp"
 #include "models.hpp"
+#include "ventilation_checks.hpp"
 
 namespace makegood {
 inline namespace v1 {
@@ -23,6 +24,28 @@ using entries = list<
     check_extract,
     check_air_changes,
     check_duct_pressure,
+    check_air_changes_for,
+    check_overrun,
+    check_whole_dwelling,
+    check_door_undercut,
+    check_background_ventilator,
+    check_purge_opening,
+    check_ventilation_distance,
+    check_duct_length,
+    check_flexible_bends,
+    check_terminal_area,
+    check_discharge_outside,
+    check_roof_void_openings,
+    check_roof_void_ridge_share,
+    check_design_flow,
+    check_design_flow_excess,
+    check_surface_mould,
+    check_surface_condensation,
+    check_room_humidity,
+    surface_temperature,
+    temperature_factor,
+    surface_relative_humidity,
+    critical_surface_temperature,
     reynolds_number,
     friction_factor,
     friction_factor_colebrook,

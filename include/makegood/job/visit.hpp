@@ -225,13 +225,15 @@ struct duct_part {
 };
 struct fan {
   MAKEGOOD_DOCUMENT_STRUCTURE;
-  std::string id, name, room_id;
+  std::string id, name, room_id, discharge_to = "not_seen";
   reading flow_l_per_s;
-  std::optional<double> available_pressure_pa;
+  std::optional<double> available_pressure_pa, overrun_min;
   double air_temperature_c = 20.0, relative_humidity_percent = 50.0, air_pressure_pa = 101325.0;
   std::vector<duct_part> duct;
   template <class V>
   static void fields(V&& v) {
+    static constexpr unit_t minute = unit::detail::si("min", 0, 0, 1, 0, 0, 60);
+    static constexpr std::string_view places[] = {"not_seen", "outside", "roof_void", "vented_roof_void", "soffit", "ridge_vent", "crawl_space", "other_room", "recirculated"};
     v("id", &fan::id, text("name by which other parts refer to it").must());
     v("name", &fan::name, text("what people call it").must());
     v("room", &fan::room_id, text("id of the room that it extracts from").must());
@@ -240,6 +242,8 @@ struct fan {
     v("air_temperature_c", &fan::air_temperature_c, number("temperature of the air", unit::celsius, between(-40, 90), {0, 40}));
     v("relative_humidity_percent", &fan::relative_humidity_percent, number("relative humidity of the air", unit::percent, between(0, 100), {10, 100}));
     v("air_pressure_pa", &fan::air_pressure_pa, number("air pressure", unit::pascal, between(50000, 120000), {90000, 105000}));
+    v("discharge_to", &fan::discharge_to, words("where the air goes, as seen at the end of the duct", places));
+    v("overrun_min", &fan::overrun_min, number("time that it runs on, minutes by a watch", minute, between(0, 1440), {1, 60}));
     v("duct", &fan::duct, text("the parts of the duct, in order"));
   }
 };
