@@ -3,17 +3,20 @@
 #pragma once
 #include "common_practice.hpp"
 #include "england_adf_2021.hpp"
+#include "england_adp_2013.hpp"
 #include "heating_standards.hpp"
 #include "iec60364.hpp"
 #include "bs7671_2001.hpp"
 #include "bs7671_2008.hpp"
 #include "bs7671_2018_a2.hpp"
+#include "rooms_abroad.hpp"
 
 namespace makegood {
 inline namespace v1 {
 namespace rules {
 
-inline constexpr const rule_table* all[] = {&bs7671_2018_a2, &bs7671_2008_a3, &bs7671_2008, &bs7671_2001, &iec60364, &england_adf_2021, &heating_standards, &common_practice};
+inline constexpr const rule_table* all[] = {&bs7671_2018_a2, &bs7671_2008_a3, &bs7671_2008, &bs7671_2001, &iec60364, &england_adf_2021, &heating_standards, &england_adp_2013,
+                                              &nfc15100_2015, &dinvde0100_701_2008, &din18015_3, &common_practice};
 
 /// Composes a rulebook from ids separated by commas. An unknown id names the known ones.
 inline rulebook find(std::string_view ids) {
