@@ -614,6 +614,7 @@ MODEL_ARGUMENTS = {
     "number or numbers": "float | Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]]",
     "number or object": "float | dict[str, Any]",
     "text": "str",
+    "text or object": "str | dict[str, Any]",
     "groups": "Sequence[dict[str, Any]]",
     "bool": "bool",
     "accuracy": "Accuracy | dict[str, Any]",
@@ -861,7 +862,7 @@ class Subject:
 
     def model(self, name: str, door: Any) -> str:
         d = door.describe()
-        result = "Verdict" if name.startswith("check_") else "Result"  # a model that judges, and one that does not
+        result = d["returns"]
         self.used.add(result)
         arguments = []
         for a in d["arguments"]:

@@ -87,6 +87,7 @@ std::span<const entry> catalogue() {
     subjects::air(a);
     subjects::setting_out(a);
     subjects::inquiries(a);
+    subjects::zones(a);
     subjects::ventilation(a);
     subjects::duct_network(a);
     subjects::decision(a);
@@ -180,6 +181,8 @@ document::value describe(const entry& e) {
     o.set("unit", e.check.result.unit.symbol);
     o.set("limit", e.check.limit_id);
     o.set("caution", e.check.caution);
+  } else {
+    o.set("returns", e.model.judge ? "Verdict" : "Result");  // several limits at once are no single verdict
   }
   const proof p = proved(e);
   o.set("proof", document::object{{"seen", p.seen}, {"other", p.other}});

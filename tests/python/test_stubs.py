@@ -175,6 +175,8 @@ def test_every_entry_has_its_stub(written):
 
 
 def test_models_return_what_their_stubs_say(written):
+    bath = {"kind": "bath", "outline": [[0, 0], [1.7, 0], [1.7, 0.7], [0, 0.7]], "rim_m": 0.55}
+    plan = {"outline": [[0, 0], [4, 0], [4, 3], [0, 3]], "fixtures": [bath]}
     calls = {
         "sensing.fit_steinhart_hart": ([(0, 32554), (25, 10000), (50, 3605)],),
         "sensing.check_sensor": (11650, 21.4, {"kind": "ntc", "reference_ohm": 10000, "reference_c": 25, "beta_k": 3950}),
@@ -209,6 +211,17 @@ def test_models_return_what_their_stubs_say(written):
             {"width_mm": 900, "height_mm": 900, "tile_width_mm": 148, "tile_height_mm": 148, "joint_mm": 2},
             [{"x_mm": 0, "y_mm": 0}, {"x_mm": 300, "y_mm": 0, "wish": "vertical_joint"}],
             6.0,
+        ),
+        "setting_out.bathroom_zone": ([1.9, 0.3, 1.2], plan, "bs7671:2018+a2"),
+        "setting_out.bathroom_zones": ([[1.9, 0.3, 1.2], [3.0, 2.0, 1.0]], plan, "bs7671:2018+a2", 0.01),
+        "setting_out.check_equipment_in_zone": ({"kind": "fan", "ip": "IPX4"}, "1", "bs7671:2018+a2"),
+        "setting_out.cable_zones": ({"width_mm": 3000, "height_mm": 2400}, [], "bs7671:2018+a2"),
+        "setting_out.check_hole_outside_cable_zones": (
+            {"x_mm": 800, "y_mm": 800, "diameter_mm": 8, "depth_mm": 40},
+            {"width_mm": 3000, "height_mm": 2400},
+            [],
+            "bs7671:2018+a2",
+            {"reading": "not_used"},
         ),
         "decision.conformity_probability": (9.0, 0.5, None, 11.5),
         "decision.guard_band": (0.5, "iso14253"),

@@ -14,6 +14,10 @@ inline constexpr rule bs7671_2001_rows[] = {
     {"voltage_drop_limit", "other", comparator::at_most, {4.0}, {"BS 7671:2001", "525-01-02, 4 % from the origin to the load", "memory"}, "4 % of the nominal voltage"},
     {"minimum_voltage_factor", "", comparator::at_most, {1.0}, {"BS 7671:2001", "413-02-08; C_min came in 2015", "memory"}, "Z_s · I_a is not above U_0"},
     {"insulation_minimum", "up_to_500_v", comparator::at_least, {0.5}, {"BS 7671:2001", "Table 71A", "memory"}, "0.5 MΩ at 500 V d.c."},
+    // a shower without a basin was not recalled
+    {"bathroom_zone_height", "", comparator::at_most, {2.25, 0.0}, {"BS 7671:2001", "601-02", "memory"}, "up to 2.25 m above the floor"},
+    {"bathroom_zone2_width", "", comparator::at_most, {0.60}, {"BS 7671:2001", "601-02", "memory"}, "0.60 m beyond zone 1 of a bath or tray"},
+    {"bathroom_zone3_width", "", comparator::at_most, {2.40}, {"BS 7671:2001", "601-02; zone 3 went in 2008", "memory"}, "2.40 m beyond zone 2"},
     {"rcd_trip_time", "general", comparator::at_most, {300.0}, {"BS EN 61008-1 / 61009-1", "operating time at I_Δn", "seen"}, "300 ms at the rated residual current"},
     {"rcd_trip_time", "selective", comparator::at_most, {500.0}, {"BS EN 61008-1 / 61009-1", "operating time at I_Δn", "seen"}, "500 ms at the rated residual current"},
     {"rcd_trip_time", "bs4293", comparator::at_most, {200.0}, {"BS 4293", "operating time at the rated residual current", "seen"}, "200 ms at the rated residual current (older devices)"},
