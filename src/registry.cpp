@@ -86,6 +86,8 @@ std::span<const entry> catalogue() {
     subjects::floor(a);
     subjects::air(a);
     subjects::setting_out(a);
+    subjects::cords_and_fixings(a);
+    subjects::lighting(a);
     subjects::ventilation(a);
     subjects::duct_network(a);
     subjects::decision(a);

@@ -122,6 +122,11 @@ const std::map<std::string, allowance> looser{
     {"air.saturation_pressure_magnus", {32, "exp of a number up to 2"}},
     {"air.saturation_pressure_iso13788", {32, "exp of a number up to 2"}},
     {"air.air_viscosity", {16, "8 operations, one of them a root"}},
+    {"lighting.point_illuminance", {16, "10 operations, one of them a root"}},
+    {"lighting.point_illuminance_vertical", {32, "11 operations, and the cosine of an angle up to 80°, where 1 step of the angle is 8 of the cosine"}},
+    {"lighting.luminous_intensity", {16, "9 operations, one of them a root"}},
+    {"lighting.luminous_intensity_from_flux", {16, "8 operations and the square of a sine"}},
+    {"lighting.line_illuminance", {32, "two roots, and 14 operations"}},
 };
 /// Each formula has a stream of its own, so that a new one does not move the boxes of the others.
 std::mt19937 drawn_for(const std::string& name, std::uint32_t seed) {

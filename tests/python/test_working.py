@@ -63,7 +63,7 @@ def all_steps():
     for name in FORMULAS:
         for values in points(name):
             yield name, values, door(name).worked(*values).steps
-    rules = "bs7671:2018+a2,iec60364,england-adf-2021,heating-standards,common-practice"
+    rules = "bs7671:2018+a2,iec60364,england-adf-2021,heating-standards,us-irc-joists,gb-joists,common-practice"
     for entry in makegood.catalogue():
         if entry["kind"] != "check":
             continue

@@ -5,6 +5,7 @@
 #include "england_adf_2021.hpp"
 #include "heating_standards.hpp"
 #include "iec60364.hpp"
+#include "joists.hpp"
 #include "bs7671_2001.hpp"
 #include "bs7671_2008.hpp"
 #include "bs7671_2018_a2.hpp"
@@ -13,7 +14,8 @@ namespace makegood {
 inline namespace v1 {
 namespace rules {
 
-inline constexpr const rule_table* all[] = {&bs7671_2018_a2, &bs7671_2008_a3, &bs7671_2008, &bs7671_2001, &iec60364, &england_adf_2021, &heating_standards, &common_practice};
+inline constexpr const rule_table* all[] = {&bs7671_2018_a2, &bs7671_2008_a3, &bs7671_2008, &bs7671_2001, &iec60364, &england_adf_2021, &heating_standards,
+                                              &gb_joists, &ie_joists, &nhbc_joists, &us_joists, &common_practice};
 
 /// Composes a rulebook from ids separated by commas. An unknown id names the known ones.
 inline rulebook find(std::string_view ids) {
