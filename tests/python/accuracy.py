@@ -338,7 +338,7 @@ SCALE: dict[str, tuple[float | Callable[[Point], float], str]] = {
     "electrical.extraneous_part_resistance": (lambda p: p["body_impedance_ohm"], "the body's impedance is taken off, and may be as large"),
     "electrical.awg_gauge": (36.0, "36, of which a part is taken: the number passes through 0 at 1/0"),
     "lighting.point_illuminance_vertical": (
-        lambda p: p["intensity_cd"] * p["offset_m"] / math.hypot(p["height_m"], p["offset_m"]) ** 3,
+        lambda p: max(sys.float_info.min, p["intensity_cd"] * p["offset_m"] / math.hypot(p["height_m"], p["offset_m"]) ** 3),
         "the illuminance of a face that looks at the lamp: its cosine passes through 0 at 90°",
     ),
     "sensing.beta_from_two_points": (1.0, "1 K of a constant of some thousand: it passes through 0 where the two resistances are equal"),

@@ -119,7 +119,7 @@ inline constexpr auto line_illuminance = formula(
             name, makegood::unit::one, start, [&](const auto& t) { return std::pair(sin(t) - z * cos(t), cos(t) + z * sin(t)); }, z);
         return angle + z / (1.0 + square(z));
       };
-      return intensity / (2.0 * distance) * (part("θ_1", left) + part("θ_2", right));
+      return intensity / (2.0 * distance) * (part("θ_a", left) + part("θ_b", right));
     },
     requires_that([](auto, auto distance, auto left, auto right) { return left <= 1000.0 * distance && right <= 1000.0 * distance; }, "the strip is at most a thousand times as long as its distance"),
     remarks{"exact for a thin strip whose light falls off along itself as a cosine; a real one is narrower or wider: point sums (mirror_illuminance)", "0 without strip; π I_l/(2d) for one without end"});
