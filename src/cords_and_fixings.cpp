@@ -172,8 +172,8 @@ constexpr model hanging_cord{{"hanging_cord", "How far a cord without stiffness 
 
 constexpr model_argument flex_arguments[] = {
     {"length_mm", "number", "length of the flex from where it leaves the appliance to its end"},
-    {"from", "object", "{\"x_mm\", \"y_mm\", \"leaves\"} on the wall, x to the right and y upwards; leaves: \"left\", \"right\", \"up\", \"down\" or \"any\" (default)"},
-    {"to", "object", "{\"x_mm\", \"y_mm\", \"enters_from\"}: the outlet, and from which side the flex comes in (\"any\")"},
+    {"start", "object", "{\"x_mm\", \"y_mm\", \"leaves\"} on the wall, x to the right and y upwards; leaves: \"left\", \"right\", \"up\", \"down\" or \"any\" (default)"},
+    {"outlet", "object", "{\"x_mm\", \"y_mm\", \"enters_from\"}: the outlet, and from which side the flex comes in (\"any\")"},
     {"route", "text", "\"right_angles\" (default, clipped along the wall) or \"straight\" (as a taut string lies)", true},
     {"way_points", "objects", "{\"x_mm\", \"y_mm\"} that it has to pass, in order", true},
     {"keep_outs", "objects", "{\"name\", \"left_mm\", \"bottom_mm\", \"right_mm\", \"top_mm\"} or {\"x_mm\", \"y_mm\", \"width_mm\", \"height_mm\", \"rule\"}: what it may not cross; the edge may be followed", true},
@@ -189,7 +189,7 @@ constexpr model_argument flex_arguments[] = {
 document::value run_flex(const object& inputs, const rulebook&) {
   constexpr std::string_view who = "flex_reach";
   const fields in(who, inputs);
-  in.only("length_mm", "from", "to", "route", "way_points", "keep_outs", "clear_mm", "cable", "diameter_mm", "bend_radius_mm", "straight_mm", "allowance_mm", "slack_mm", "length_sd_mm", "place_sd_mm");
+  in.only("length_mm", "start", "outlet", "route", "way_points", "keep_outs", "clear_mm", "cable", "diameter_mm", "bend_radius_mm", "straight_mm", "allowance_mm", "slack_mm", "length_sd_mm", "place_sd_mm");
   so::flex_task t;
   t.length_mm = in.number("length_mm");
   const auto direction = [&](const fields& f, std::string_view name) {
@@ -199,10 +199,10 @@ document::value run_flex(const object& inputs, const rulebook&) {
     return static_cast<int>(at - std::begin(so::directions));
   };
   {
-    const fields f("flex_reach: from", object_of(who, "from", in.need("from")));
+    const fields f("flex_reach: start", object_of(who, "start", in.need("start")));
     f.only("x_mm", "y_mm", "leaves");
     t.from = {f.number("x_mm"), f.number("y_mm")}, t.leaves = direction(f, "leaves");
-    const fields g("flex_reach: to", object_of(who, "to", in.need("to")));
+    const fields g("flex_reach: outlet", object_of(who, "outlet", in.need("outlet")));
     g.only("x_mm", "y_mm", "enters_from");
     t.to = {g.number("x_mm"), g.number("y_mm")}, t.enters = direction(g, "enters_from");
   }

@@ -1300,8 +1300,8 @@ class _FlexReach(Formula):
     def __call__(
         self,
         length_mm: float,
-        from: dict[str, Any],
-        to: dict[str, Any],
+        start: dict[str, Any],
+        outlet: dict[str, Any],
         route: str | None = None,
         way_points: Sequence[dict[str, Any]] | None = None,
         keep_outs: Sequence[dict[str, Any]] | None = None,

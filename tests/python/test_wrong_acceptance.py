@@ -466,17 +466,17 @@ def _(random, n, beyond):
 JOISTS = "gb-joists"
 
 
-@case("fixing, pull and what the wall allows in doubt", "check_fixing")
+@case("fixing, pull and what the wall allows in doubt", "check_fixing", note="a quotient: 3 % of doubt in both would accept 5.6 %")
 def _(random, n, beyond):
     pull, wall = 300 * (1 + beyond), 500
     return setting_out.check_fixing(
-        Readings(pull + random.normal(0, 10, n), standard_uncertainty=10.0), Readings(wall + random.normal(0, 15, n), standard_uncertainty=15.0), 320 * (1 + beyond), 800
+        Readings(pull + random.normal(0, 4, n), standard_uncertainty=4.0), Readings(wall + random.normal(0, 6, n), standard_uncertainty=6.0), 320 * (1 + beyond), 800
     )
 
 
 def _tape(true: float, random: np.random.Generator, n: int, half: float = 2.0) -> Any:
-    """A length by tape, read to 2 mm either way."""
-    return Readings(true + rectangle(random, half, n), accuracy=Accuracy(limit=half))
+    """A length by tape, read to `half` either way, each reading on its own."""
+    return Readings(true + rectangle(random, half, n), standard_uncertainty=half / ROOT3)
 
 
 @case("hole in a joist, both by tape", "check_joist_hole", note="rectangles of like size")
@@ -486,13 +486,13 @@ def _(random, n, beyond):
 
 @case("hole too near the middle, both by tape", "check_joist_hole_place")
 def _(random, n, beyond):
-    span = Readings(3.0 + rectangle(random, 0.01, n), accuracy=Accuracy(limit=0.01))
+    span = _tape(3.0, random, n, 0.01)
     return setting_out.check_joist_hole_place(_tape(1200 * (1 + beyond), random, n, 5.0), span, JOISTS)
 
 
 @case("hole too near the support, both by tape", "check_joist_hole_place")
 def _(random, n, beyond):
-    span = Readings(3.0 + rectangle(random, 0.01, n), accuracy=Accuracy(limit=0.01))
+    span = _tape(3.0, random, n, 0.01)
     return setting_out.check_joist_hole_place(_tape(750 / (1 + beyond), random, n, 5.0), span, JOISTS)
 
 
@@ -513,7 +513,7 @@ def _(random, n, beyond):
 
 @case("notch too far from the support, both by tape", "check_joist_notch_place")
 def _(random, n, beyond):
-    span = Readings(3.0 + rectangle(random, 0.01, n), accuracy=Accuracy(limit=0.01))
+    span = _tape(3.0, random, n, 0.01)
     return setting_out.check_joist_notch_place(_tape(750 * (1 + beyond), random, n, 5.0), span, JOISTS)
 
 
