@@ -20,7 +20,7 @@ from typing import Any
 
 ROOT = pathlib.Path(__file__).resolve().parents[1]
 FOLDER = ROOT / "bindings" / "makegood"
-SUBJECTS = ("electrical", "sensing", "heating", "air", "setting_out", "decision", "job")
+SUBJECTS = ("electrical", "sensing", "heating", "air", "setting_out", "lighting", "decision", "job")
 WIDTH = 120
 HEAD = "# SPDX-License-Identifier: MIT\n# Written by bindings/make_stubs.py from the built module: do not edit.\n"
 
@@ -433,6 +433,19 @@ def measured_with_covariance(
     values: Sequence[float], covariance: Sequence[Sequence[float]], name: str = "together", dof: float = ...
 ) -> list[Measured]: ...
 '''
+# Functions of a subject's Python file that are no entries of the catalogue; held against their signatures.
+FUNCTIONS = {
+    "setting_out": """
+def draw_wall(
+    wall: dict[str, Any],
+    placed: Result | dict[str, Any] | None = None,
+    hole_diameter_mm: float = 6.0,
+    keep_outs: Sequence[dict[str, Any]] = (),
+    zones: Sequence[dict[str, Any]] = (),
+    title: str = "Where to drill",
+) -> str: ...
+""",
+}
 CORE_VARIABLES = {
     "instruction_set": "str",
     "subjects": "dict[str, dict[str, Formula]]",
@@ -890,6 +903,8 @@ class Subject:
             + (" | float\n" if of_numbers(words) else "\n")
             for alias, words in self.aliases.items()
         )
+        functions = FUNCTIONS.get(self.name, "")
+        self.used |= {w for w in ("Sequence", "Any", "Result") if re.search(rf"\b{w}\b", functions)}
         typing = {"Final", "final"} | (self.used & {"Any", "Literal", "overload"})
         if aliases:
             typing |= {"Literal", "TypeAlias"}
@@ -904,8 +919,9 @@ class Subject:
         text += "from ._rows import Verdicts\n" if "Verdicts" in self.used else ""
         text += f"from ._slow import {', '.join(slow)}\n" if slow else ""
         text += f"\n{aliases}" if aliases else ""
-        text += "\n" + "\n".join(classes) + "\n" + "".join(variables)
-        return text + "\n__all__ = [\n" + "".join(f'    "{n}",\n' for n in self.doors) + "]\n"
+        text += "\n" + "\n".join(classes) + "\n" + "".join(variables) + functions
+        names = [*self.doors, *(f.name for f in ast.parse(functions).body)]
+        return text + "\n__all__ = [\n" + "".join(f'    "{n}",\n' for n in names) + "]\n"
 
 
 # --------------------------------------------------------------------------------------------------------------- writing
@@ -918,6 +934,10 @@ def stubs(package: Any) -> dict[str, str]:
         raise Behind(f"the subjects are {', '.join(core.subjects)}: write them into SUBJECTS of make_stubs.py")
     files = {"_core.pyi": core_stub(core), "_slow.pyi": HEAD + SLOW, "_rows.pyi": HEAD + ROWS, "_measured.pyi": HEAD + MEASURED, "distribution.pyi": HEAD + DISTRIBUTION, "__init__.pyi": init_stub(package)}
     for name in SUBJECTS:
+        for f in ast.parse(FUNCTIONS.get(name, "")).body:
+            signature = inspect.signature(getattr(getattr(package, name), f.name))
+            if [a.arg for a in f.args.args] != list(signature.parameters):
+                raise Behind(f"{name}.{f.name} takes {signature}: write it into FUNCTIONS of make_stubs.py")
         files[f"{name}.pyi"] = Subject(name, core.subjects[name]).stub(first_line(getattr(package, name).__doc__))
     return files
 

@@ -7,7 +7,9 @@
 #include <makegood/air/list.hpp>
 #include <makegood/electrical/list.hpp>
 #include <makegood/heating/list.hpp>
+#include <makegood/lighting/list.hpp>
 #include <makegood/sensing/list.hpp>
+#include <makegood/setting_out/list.hpp>
 #include "batch.hpp"
 
 namespace makegood::subjects::MAKEGOOD_ISA_TAG {
@@ -22,11 +24,12 @@ constexpr batch_row row_of() {
 }
 template <class... List>
 struct table;
-template <const auto&... A, const auto&... B, const auto&... C, const auto&... D>
-struct table<list<A...>, list<B...>, list<C...>, list<D...>> {
-  static constexpr batch_row rows[] = {row_of<A>()..., row_of<B>()..., row_of<C>()..., row_of<D>()...};
+template <const auto&... A, const auto&... B, const auto&... C, const auto&... D, const auto&... E, const auto&... F>
+struct table<list<A...>, list<B...>, list<C...>, list<D...>, list<E...>, list<F...>> {
+  static constexpr batch_row rows[] = {row_of<A>()..., row_of<B>()..., row_of<C>()..., row_of<D>()..., row_of<E>()..., row_of<F>()...};
 };
-using all = table<makegood::electrical::entries, makegood::sensing::entries, makegood::heating::entries, makegood::air::entries>;
+using all = table<makegood::electrical::entries, makegood::sensing::entries, makegood::heating::entries, makegood::air::entries,
+                  makegood::setting_out::entries, makegood::lighting::entries>;
 
 constexpr draw_table draws = v1::MAKEGOOD_ISA_TAG::batch_draw::table();
 

@@ -88,6 +88,8 @@ std::span<const entry> catalogue() {
     subjects::setting_out(a);
     subjects::inquiries(a);
     subjects::zones(a);
+    subjects::cords_and_fixings(a);
+    subjects::lighting(a);
     subjects::ventilation(a);
     subjects::duct_network(a);
     subjects::decision(a);

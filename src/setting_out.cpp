@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Models of the subject setting_out.
-#include <makegood/setting_out/brackets.hpp>
+#include <makegood/setting_out/chances.hpp>
+#include <makegood/setting_out/list.hpp>
 #include "subjects.hpp"
 
 namespace makegood::subjects {
@@ -20,7 +21,10 @@ constexpr model_argument bracket_arguments[] = {
     {"wander_mm", "number", "of the drill, worst case; 0", true},
     {"keep_outs", "objects", "{\"name\", \"left_mm\", \"bottom_mm\", \"right_mm\", \"top_mm\"}: what no hole may reach (cable zones, pipes, studs, a bath's zone); the edge may be touched", true},
     {"window", "object", "{\"left_mm\", \"bottom_mm\", \"right_mm\", \"top_mm\"}: where the datum may be (reach, height); what is left out is the wall", true},
-    {"wished", "object", "{\"x_mm\", \"y_mm\"}: of equally good places the nearest to this; the middle of the window", true}};
+    {"wished", "object", "{\"x_mm\", \"y_mm\"}: of equally good places the nearest to this; the middle of the window", true},
+    {"doubt", "object",
+     "{\"wander_mm\", \"centres_mm\", \"common_mm\"}: standard deviations in each direction of the drill, of the pattern's centres (each hole on its own) and of a shift of the whole pattern; "
+     "gives the chance that every hole comes where it is to come, and the place where it is greatest", true}};
 const object& object_in(std::string_view who, std::string_view name, const document::value& v) {
   const auto* o = v.as<object>();
   if (!o) throw range_error(std::string(who) + ": \"" + std::string(name) + "\" must be an object, not " + std::string(document::type_name(v)));
@@ -43,7 +47,7 @@ array to_document(const std::vector<so::interval_mm>& list_) {
 document::value run_brackets(const object& inputs, const rulebook&) {
   constexpr std::string_view who = "place_brackets";
   const fields in(who, inputs);
-  in.only("wall", "holes", "hole_diameter_mm", "tolerance_mm", "wander_mm", "keep_outs", "window", "wished");
+  in.only("wall", "holes", "hole_diameter_mm", "tolerance_mm", "wander_mm", "keep_outs", "window", "wished", "doubt");
   so::bracket_task t;
   {
     constexpr std::string_view where = "place_brackets: wall";
@@ -87,7 +91,15 @@ document::value run_brackets(const object& inputs, const rulebook&) {
     w.only("x_mm", "y_mm");
     if_there(w, "x_mm", t.wished_x_mm), if_there(w, "y_mm", t.wished_y_mm);
   }
-  const auto r = so::place_brackets(t);
+  so::bracket_doubt doubt;
+  if (in.has("doubt")) {
+    constexpr std::string_view where = "place_brackets: doubt";
+    const fields d(where, object_in(who, "doubt", in.need("doubt")));
+    d.only("wander_mm", "centres_mm", "common_mm");
+    doubt = {d.number_or("wander_mm", 0.0), d.number_or("centres_mm", 0.0), d.number_or("common_mm", 0.0)};
+  }
+  const auto chance = in.has("doubt") ? so::most_probable_place(t, doubt) : so::likeliest_place{so::place_brackets(t), {}, no_number, no_number, {}};
+  const auto& r = chance.worst_case;
   array holes;
   double edge = no_number;
   for (const auto& h : r.holes) {
@@ -104,6 +116,19 @@ document::value run_brackets(const object& inputs, const rulebook&) {
   else if (!is_nan(r.clearance_mm) && r.clearance_mm < 0.0)
     text = "At the best place the worst case still breaks the edge of a tile, by " + number_text(-r.clearance_mm) + " mm: take less hole, tolerance or wander, or other holes for the joints.";
   else text = "The best place leaves " + number_text(is_nan(r.clearance_mm) ? r.off_joint_mm : r.clearance_mm) + " mm " + (is_nan(r.clearance_mm) ? "between a hole and the middle of its joint." : "to the nearest edge of a tile, worst case.");
+  document::value by_chance(nullptr);
+  if (in.has("doubt") && r.fits) {
+    const auto each = [](const so::bracket_chance& c) {
+      array a;
+      for (const double p : c.holes) a.emplace_back(p);
+      return a;
+    };
+    by_chance = object{{"probability", chance.at_worst_case.probability}, {"failure", chance.at_worst_case.failure}, {"holes", each(chance.at_worst_case)},
+                       {"best_x_mm", chance.x_mm}, {"best_y_mm", chance.y_mm}, {"best_probability", chance.at_likeliest.probability}, {"best_failure", chance.at_likeliest.failure},
+                       {"best_holes", each(chance.at_likeliest)}};
+    text += " By chance every hole comes where it is to come with a probability of " + number_text(chance.at_worst_case.probability, 4) + " there, at most " +
+            number_text(chance.at_likeliest.probability, 4) + " (datum at " + number_text(std::round(10.0 * chance.x_mm) / 10.0) + ", " + number_text(std::round(10.0 * chance.y_mm) / 10.0) + " mm).";
+  }
   return object{{"fits", r.fits},
                 {"text", text},
                 {"x_mm", number_or_null(r.x_mm)},
@@ -114,14 +139,19 @@ document::value run_brackets(const object& inputs, const rulebook&) {
                 {"holes", holes},
                 {"best_x", to_document(r.best_x)},
                 {"best_y", to_document(r.best_y)},
+                {"chance", by_chance},
                 {"cautions", cautions}};
 }
 constexpr model place_brackets{{"place_brackets",
                                 "Where a pattern of holes goes on a tiled wall: farthest from the edges of tiles, on joints, or some of each, outside keep-outs and inside a window; the exact "
-                                "best place, all that are as good, and the clearance of each hole. Lengths in millimetres.",
+                                "best place, all that are as good, and the clearance of each hole; with standard deviations the chance that all holes come right, and the place where that is greatest. In a joint: the "
+                                "centre of the hole lies in it. Lengths in millimetres.",
                                 bracket_arguments,
                                 source{"Enumeration of the breaks and crossings of distances that rise and fall with slope 1", "an optimum lies at one of them in each direction", "derived"},
                                 run_brackets, nullptr}};
 }  // namespace
-void setting_out(std::vector<entry>& all) { append(all, "setting_out", list<place_brackets>{}); }
+void setting_out(std::vector<entry>& all) {
+  append(all, "setting_out", makegood::setting_out::entries{});
+  append(all, "setting_out", list<place_brackets>{});
+}
 }  // namespace makegood::subjects

@@ -8,6 +8,7 @@ from . import decision as decision
 from . import distribution as distribution
 from . import electrical as electrical
 from . import heating as heating
+from . import lighting as lighting
 from . import sensing as sensing
 from . import setting_out as setting_out
 from ._core import (
@@ -102,6 +103,7 @@ __all__ = [
     "get_cmake_dir",
     "get_include",
     "heating",
+    "lighting",
     "load_visit",
     "measured_together",
     "measured_with_covariance",

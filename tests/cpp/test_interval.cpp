@@ -124,6 +124,11 @@ const std::map<std::string, allowance> looser{
     {"air.surface_relative_humidity", {64, "two saturation pressures, 32 each"}},
     {"air.critical_surface_temperature", {100, "logarithm of a saturation pressure, turned round by a pole; in steps at 273 K"}},
     {"air.air_viscosity", {16, "8 operations, one of them a root"}},
+    {"lighting.point_illuminance", {16, "10 operations, one of them a root"}},
+    {"lighting.point_illuminance_vertical", {32, "11 operations, and the cosine of an angle up to 80°, where 1 step of the angle is 8 of the cosine"}},
+    {"lighting.luminous_intensity", {16, "9 operations, one of them a root"}},
+    {"lighting.luminous_intensity_from_flux", {16, "8 operations and the square of a sine"}},
+    {"lighting.line_illuminance", {32, "two roots, and 14 operations"}},
 };
 /// Each formula has a stream of its own, so that a new one does not move the boxes of the others.
 std::mt19937 drawn_for(const std::string& name, std::uint32_t seed) {

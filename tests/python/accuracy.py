@@ -337,6 +337,10 @@ SCALE: dict[str, tuple[float | Callable[[Point], float], str]] = {
     "electrical.current_capacity": (lambda p: p["coefficient_a"] * p["area_mm2"] ** p["exponent_m"], "the first part: the second is taken off it, and may be as large"),
     "electrical.extraneous_part_resistance": (lambda p: p["body_impedance_ohm"], "the body's impedance is taken off, and may be as large"),
     "electrical.awg_gauge": (36.0, "36, of which a part is taken: the number passes through 0 at 1/0"),
+    "lighting.point_illuminance_vertical": (
+        lambda p: max(sys.float_info.min, p["intensity_cd"] * p["offset_m"] / math.hypot(p["height_m"], p["offset_m"]) ** 3),
+        "the illuminance of a face that looks at the lamp: its cosine passes through 0 at 90°",
+    ),
     "sensing.beta_from_two_points": (1.0, "1 K of a constant of some thousand: it passes through 0 where the two resistances are equal"),
     "sensing.ntc_shunt_error_k": (_shunt_scale, "a pole where the parallel resistance is the curve's at endless temperature: B - T x is a difference"),
     "heating.heated_area": (lambda p: p["length_m"] * p["width_m"], "the room: margins and fixed things are taken off it, and may be as large"),

@@ -22,7 +22,7 @@ def _entry(subject):
     return register
 
 
-electrical, sensing, heating, air = (_entry(s) for s in ("electrical", "sensing", "heating", "air"))
+electrical, sensing, heating, air, setting_out, lighting = (_entry(s) for s in ("electrical", "sensing", "heating", "air", "setting_out", "lighting"))
 
 
 def _kelvin(temperature_c):
@@ -1478,6 +1478,140 @@ def air_viscosity(temperature_c):
 
 
 # One ordinary point of each function, for a look by eye and for a caller that wants a smoke test
+# ---------------------------------------------------------------- setting_out
+
+@setting_out
+def spindle_speed(diameter_mm, cutting_speed_m_per_min):
+    # n = 1000 v/(pi d), v in m/min, d in mm
+    return 1000 * mp.mpf(cutting_speed_m_per_min) / (mp.pi * diameter_mm)
+
+
+@setting_out
+def peripheral_speed(diameter_mm, spindle_speed_per_min):
+    # v = pi d n/1000
+    return mp.pi * mp.mpf(diameter_mm) * spindle_speed_per_min / 1000
+
+
+@setting_out
+def bend_saving(radius_mm, bends_count=1):
+    # two tangents less a quarter of a circle
+    return bends_count * (2 - mp.pi / 2) * mp.mpf(radius_mm)
+
+
+@setting_out
+def cord_length(legs_mm, radius_mm=0, bends_count=0, allowance_mm=0):
+    return mp.mpf(legs_mm) - bends_count * (2 - mp.pi / 2) * mp.mpf(radius_mm) + allowance_mm
+
+
+@setting_out
+def parabola_sag(length_mm, span_mm):
+    # L = S (1 + 8 h^2/(3 S^2)) solved for h
+    return mp.sqrt(3 * mp.mpf(span_mm) * (mp.mpf(length_mm) - span_mm) / 8)
+
+
+# DIN VDE 0298 part 3 and the On-Site Guide: steps of the outer diameter, factors up to each step and above
+BENDS = {
+    "fixed_unarmoured": ((10, 25), (3, 4, 6)), "shaped_once": ((10, 25), (1, 2, 3)), "flexible_fixed": ((8, 12, 20), (3, 3, 4, 4)), "flexible_free": ((8, 12, 20), (3, 4, 5, 5)),
+    "flexible_entry": ((8, 12, 20), (3, 4, 5, 5)), "flexible_guided": ((8, 12, 20), (5, 5, 5, 6)), "mineral_insulated": ((), (5,)),
+}
+
+
+@setting_out
+def bend_radius(cable, diameter_mm):
+    steps, factors = BENDS[cable]
+    return factors[sum(diameter_mm > step for step in steps)] * mp.mpf(diameter_mm)
+
+
+@setting_out
+def fixing_pull(load_n, projection_mm, lever_mm, top_count):
+    # moments about the lower edge: W e = n T h
+    return mp.mpf(load_n) * projection_mm / lever_mm / top_count
+
+
+@setting_out
+def fixing_shear(load_n, fixings_count):
+    return mp.mpf(load_n) / fixings_count
+
+
+@setting_out
+def fixing_interaction(pull_n, allowable_pull_n, shear_n, allowable_shear_n):
+    return mp.mpf(pull_n) / allowable_pull_n + mp.mpf(shear_n) / allowable_shear_n
+
+
+@setting_out
+def allowable_from_tests(mean_ultimate_n, factor=4):
+    return mp.mpf(mean_ultimate_n) / factor
+
+
+@setting_out
+def greatest_proof_load(allowable_n):
+    # AEFAC TN05: not above 1.5 times the allowable working load
+    return mp.mpf(allowable_n) * 3 / 2
+
+
+# ---------------------------------------------------------------- lighting
+
+@lighting
+def room_index(length_m, width_m, mounting_height_m):
+    # K = L W/(Hm (L + W)) = 1/(Hm (1/L + 1/W))
+    return 1 / (mounting_height_m * (1 / mp.mpf(length_m) + 1 / mp.mpf(width_m)))
+
+
+@lighting
+def lumen_method_illuminance(lamps_count, flux_lm, utilisation_factor, maintenance_factor, area_m2):
+    return mp.mpf(lamps_count) * flux_lm * utilisation_factor * maintenance_factor / area_m2
+
+
+@lighting
+def lumen_method_lamps(illuminance_lx, area_m2, flux_lm, utilisation_factor, maintenance_factor):
+    return mp.mpf(illuminance_lx) * area_m2 / flux_lm / utilisation_factor / maintenance_factor
+
+
+@lighting
+def maintenance_factor(lamp_lumen_factor, lamp_survival_factor, luminaire_factor, room_surface_factor):
+    return mp.mpf(lamp_lumen_factor) * lamp_survival_factor * luminaire_factor * room_surface_factor
+
+
+@lighting
+def point_illuminance(intensity_cd, height_m, offset_m):
+    # I cos(g)/d^2 with cos(g) = h/d
+    d = mp.hypot(mp.mpf(height_m), offset_m)
+    return mp.mpf(intensity_cd) * height_m / d**3
+
+
+@lighting
+def point_illuminance_vertical(intensity_cd, height_m, offset_m, azimuth_deg=0):
+    d = mp.hypot(mp.mpf(height_m), offset_m)
+    return mp.mpf(intensity_cd) * offset_m / d**3 * mp.cos(mp.pi * mp.mpf(azimuth_deg) / 180)
+
+
+@lighting
+def luminous_intensity(illuminance_lx, height_m, offset_m=0):
+    d = mp.hypot(mp.mpf(height_m), offset_m)
+    return mp.mpf(illuminance_lx) * d**3 / height_m
+
+
+@lighting
+def luminous_intensity_from_flux(flux_lm, beam_angle_deg):
+    # I = F/(2 pi (1 - cos(b/2))), written with the half angle so that 50 digits are enough for a narrow beam
+    return mp.mpf(flux_lm) / (4 * mp.pi * mp.sin(mp.pi * mp.mpf(beam_angle_deg) / 720) ** 2)
+
+
+@lighting
+def downlight_spacing(mounting_height_m, spacing_ratio):
+    return mp.mpf(mounting_height_m) * spacing_ratio
+
+
+@lighting
+def line_illuminance(intensity_cd_per_m, distance_m, left_m, right_m):
+    # integral of I d^2/(d^2 + x^2)^2 dx = I/(2 d) (atan(x/d) + (x/d)/(1 + (x/d)^2))
+    total = mp.mpf(0)
+    for part in (left_m, right_m):
+        z = mp.mpf(part) / distance_m
+        total += mp.atan(z) + z / (1 + z * z)
+    return mp.mpf(intensity_cd_per_m) / (2 * mp.mpf(distance_m)) * total
+
+
 POINTS = {
     "electrical.voltage_drop": dict(drop_mv_per_a_m=18, current_a=32, length_m=40),
     "electrical.voltage_drop_impedance": dict(resistance_mohm_per_m=9, reactance_mohm_per_m="0.08", current_a=16, length_m=25, power_factor="0.8", b=2),
@@ -1688,6 +1822,27 @@ POINTS = {
     "air.humidity_ratio": dict(vapour_pressure_pa="3169.7", pressure_pa=95461),
     "air.air_density": dict(temperature_c=20, relative_humidity_percent=50, pressure_pa=101325),
     "air.air_viscosity": dict(temperature_c=20),
+    "setting_out.spindle_speed": dict(diameter_mm=12, cutting_speed_m_per_min=25),
+    "setting_out.peripheral_speed": dict(diameter_mm=35, spindle_speed_per_min=1500),
+    "setting_out.bend_saving": dict(radius_mm=30, bends_count=2),
+    "setting_out.cord_length": dict(legs_mm=1250, radius_mm=30, bends_count=2, allowance_mm=100),
+    "setting_out.parabola_sag": dict(length_mm=1010, span_mm=1000),
+    "setting_out.bend_radius": dict(cable="flexible_free", diameter_mm=9),
+    "setting_out.fixing_pull": dict(load_n=120, projection_mm=100, lever_mm=60, top_count=2),
+    "setting_out.fixing_shear": dict(load_n=120, fixings_count=4),
+    "setting_out.fixing_interaction": dict(pull_n=100, allowable_pull_n=500, shear_n=30, allowable_shear_n=800),
+    "setting_out.allowable_from_tests": dict(mean_ultimate_n=2040, factor=4),
+    "setting_out.greatest_proof_load": dict(allowable_n=510),
+    "lighting.room_index": dict(length_m=8, width_m=6, mounting_height_m="2.2"),
+    "lighting.lumen_method_illuminance": dict(lamps_count=4, flux_lm=500, utilisation_factor="0.45", maintenance_factor="0.8", area_m2="4.32"),
+    "lighting.lumen_method_lamps": dict(illuminance_lx=150, area_m2="4.32", flux_lm=500, utilisation_factor="0.45", maintenance_factor="0.8"),
+    "lighting.maintenance_factor": dict(lamp_lumen_factor="0.9", lamp_survival_factor="0.95", luminaire_factor="0.85", room_surface_factor="0.9"),
+    "lighting.point_illuminance": dict(intensity_cd="5.4", height_m="0.6", offset_m="0.8"),
+    "lighting.point_illuminance_vertical": dict(intensity_cd="5.4", height_m="0.6", offset_m="0.8", azimuth_deg=30),
+    "lighting.luminous_intensity": dict(illuminance_lx=15, height_m="0.6", offset_m=0),
+    "lighting.luminous_intensity_from_flux": dict(flux_lm=500, beam_angle_deg=60),
+    "lighting.downlight_spacing": dict(mounting_height_m="5.5", spacing_ratio="1.5"),
+    "lighting.line_illuminance": dict(intensity_cd_per_m=100, distance_m="0.5", left_m="0.3", right_m="1.2"),
 }
 CHOICES = {"material", "tolerance_class", "metal", "conductor_class", "installation", "method", "arrangement", "circuits", "length_in_insulation_mm", "edition", "type", "fuse", "disconnection_time_s", "device", "socket", "cable", "phases", "circuit_kind", "alloy", "appliance", "surface", "contact"}
 

@@ -95,7 +95,7 @@ def test_every_check_over_rows():
                 else:
                     values.append(np.array([random.uniform(*a["usual"]) for _ in range(60)]))
             names = check.argument_names
-            rows = check(**dict(zip(names, values)), rulebook="bs7671:2018+a2,england-adf-2021,heating-standards,common-practice,finland-1009-2017,australia-ncc-2019,nhbc-8.4")
+            rows = check(**dict(zip(names, values)), rulebook="bs7671:2018+a2,england-adf-2021,heating-standards,common-practice,finland-1009-2017,australia-ncc-2019,nhbc-8.4,us-irc-joists,gb-joists")
             same_as_alone(rows)
 
 

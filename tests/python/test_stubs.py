@@ -30,7 +30,7 @@ import numpy as np
 import numpy.typing as npt
 
 import makegood
-from makegood import Measured, Reading, Verdict, air, decision, electrical, heating, sensing
+from makegood import Measured, Reading, Verdict, air, decision, electrical, heating, sensing, setting_out
 
 drop: float = electrical.voltage_drop(44, 16.0, length_m=22)
 doubtful: Measured = electrical.voltage_drop(44, Measured(16, 0.2, "clamp"), 22)
@@ -65,6 +65,7 @@ slopes: dict[str, float] = heating.element_power.sensitivities(100, 230)
 described: dict[str, Any] = electrical.voltage_drop.describe()
 visit: makegood.Visit = makegood.load_visit(Path("visit.json"))
 assessment: makegood.Assessment = makegood.assess(visit, rules="iec60364")
+drawing: str = setting_out.draw_wall({"width_mm": 900, "height_mm": 900, "tile_width_mm": 148, "tile_height_mm": 148, "joint_mm": 2}, title="wall")
 page: str = makegood.report(assessment) + makegood.report(assessment.to_dict())
 questions: list[str] = [finding.question for finding in assessment.findings]
 names: list[str] = [d["name"] for d in makegood.catalogue()]
@@ -223,6 +224,15 @@ def test_models_return_what_their_stubs_say(written):
             "bs7671:2018+a2",
             {"reading": "not_used"},
         ),
+        "setting_out.fixing_load": (120, 100, 60),
+        "setting_out.characteristic_load": ([2100, 1800, 2400, 2000, 1900],),
+        "setting_out.pilot_holes": (35, 20),
+        "setting_out.flex_reach": (1200, {"x_mm": 0, "y_mm": 0}, {"x_mm": 600, "y_mm": 400}),
+        "setting_out.hanging_cord": (1010, 1000),
+        "lighting.lumen_method": (8, 6, 2.2, 400, 3200, 0.5, 0.7),
+        "lighting.points_illuminance": ([{"x_m": 0, "y_m": 0, "height_m": 2, "intensity_cd": 300}],),
+        "lighting.downlight_layout": (2.4, 1.8, 2.4, 500, 60, None, 2, 2),
+        "lighting.mirror_illuminance": ("strips", 600, 0.6, 0.5, 0.6),
         "decision.conformity_probability": (9.0, 0.5, None, 11.5),
         "decision.guard_band": (0.5, "iso14253"),
         "decision.conformity_statement": (9.0, 0.5, "ilac_g8", None, 11.5),

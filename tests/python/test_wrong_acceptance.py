@@ -20,7 +20,7 @@ import numpy as np
 import pytest
 
 import makegood
-from makegood import Accuracy, Instrument, Measured, Readings, air, electrical, heating, sensing
+from makegood import Accuracy, Instrument, Measured, Readings, air, electrical, heating, lighting, sensing, setting_out
 
 DRAWS = int(os.environ.get("MAKEGOOD_DRAWS", "20000"))
 BOOK = "bs7671:2018+a2"
@@ -607,6 +607,70 @@ def _(random, n, beyond):
 @case("mean humidity by a logger", "check_room_humidity")
 def _(random, n, beyond):
     return air.check_room_humidity(Readings(65 * (1 + beyond) + rectangle(random, 2.0, n), accuracy=Accuracy(limit=2.0)), "month", ENGLAND)
+# ---- setting out and lighting ----------------------------------------------------------------------------------------
+
+JOISTS = "gb-joists"
+
+
+@case("fixing, pull and what the wall allows in doubt", "check_fixing", note="a quotient: 3 % of doubt in both would accept 5.6 %")
+def _(random, n, beyond):
+    pull, wall = 300 * (1 + beyond), 500
+    return setting_out.check_fixing(
+        Readings(pull + random.normal(0, 4, n), standard_uncertainty=4.0), Readings(wall + random.normal(0, 6, n), standard_uncertainty=6.0), 320 * (1 + beyond), 800
+    )
+
+
+def _tape(true: float, random: np.random.Generator, n: int, half: float = 2.0) -> Any:
+    """A length by tape, read to `half` either way, each reading on its own."""
+    return Readings(true + rectangle(random, half, n), standard_uncertainty=half / ROOT3)
+
+
+@case("hole in a joist, both by tape", "check_joist_hole", note="rectangles of like size")
+def _(random, n, beyond):
+    return setting_out.check_joist_hole(_tape(50 * (1 + beyond), random, n), _tape(200, random, n), JOISTS)
+
+
+@case("hole too near the middle, both by tape", "check_joist_hole_place")
+def _(random, n, beyond):
+    span = _tape(3.0, random, n, 0.01)
+    return setting_out.check_joist_hole_place(_tape(1200 * (1 + beyond), random, n, 5.0), span, JOISTS)
+
+
+@case("hole too near the support, both by tape", "check_joist_hole_place")
+def _(random, n, beyond):
+    span = _tape(3.0, random, n, 0.01)
+    return setting_out.check_joist_hole_place(_tape(750 / (1 + beyond), random, n, 5.0), span, JOISTS)
+
+
+@case("holes side by side, by tape", "check_joist_hole_spacing", note="rectangles of like size")
+def _(random, n, beyond):
+    return setting_out.check_joist_hole_spacing(_tape(90 / (1 + beyond), random, n), _tape(30, random, n, 0.5), JOISTS)
+
+
+@case("hole beside a notch, by tape", "check_joist_hole_to_notch")
+def _(random, n, beyond):
+    return setting_out.check_joist_hole_to_notch(_tape(100 / (1 + beyond), random, n), 200, JOISTS)
+
+
+@case("notch, both by tape", "check_joist_notch", note="rectangles of like size")
+def _(random, n, beyond):
+    return setting_out.check_joist_notch(_tape(18.75 * (1 + beyond), random, n, 0.5), _tape(150, random, n, 4.0), JOISTS)
+
+
+@case("notch too far from the support, both by tape", "check_joist_notch_place")
+def _(random, n, beyond):
+    span = _tape(3.0, random, n, 0.01)
+    return setting_out.check_joist_notch_place(_tape(750 * (1 + beyond), random, n, 5.0), span, JOISTS)
+
+
+@case("length of a notch, by tape", "check_joist_notch_length", note="rectangles of like size")
+def _(random, n, beyond):
+    return setting_out.check_joist_notch_length(_tape(60 * (1 + beyond), random, n), _tape(180, random, n), "us-irc-joists")
+
+
+@case("illuminance by a meter of 5 %", "check_illuminance")
+def _(random, n, beyond):
+    return lighting.check_illuminance(Readings(shown(200 / (1 + beyond), random, n, percent=5), accuracy=Accuracy(percent=5)), 200)
 
 
 def rates(c: Case, draws: int, beyond: float) -> tuple[float, float, float]:

@@ -66,6 +66,7 @@ struct bracket_result {
   std::vector<hole_place> holes{};
   std::vector<interval_mm> best_x{}, best_y{};  ///< all best places on the line through the chosen one
   std::string blame{};                          ///< where nothing fits: what would have to give
+  double left_mm = no_number, bottom_mm = no_number, right_mm = no_number, top_mm = no_number;  ///< where the datum may be: wall, reach and height together
 };
 
 namespace detail {
@@ -157,7 +158,8 @@ struct one_way {
 /// The best place of the datum. Holes on joints come first (their greatest distance from the joint is made least), then the clearance of
 /// the holes in tiles is made greatest among those places. Exact: an optimum lies where both coordinates are an end of the window, an edge
 /// of a keep-out seen from a hole, a break, or a crossing of a rising and a falling distance. Worst-case tolerances; the pattern is level.
-inline bracket_result place_brackets(const bracket_task& task) {
+/// `good_places`, where given, takes the best few candidates of every stretch: other optima begin there.
+inline bracket_result place_brackets(const bracket_task& task, std::vector<std::pair<double, double>>* good_places = nullptr) {
   constexpr std::string_view who = "place_brackets: ";
   const auto fail = [&](const std::string& t) { throw range_error(std::string(who) + t); };
   const auto& w = task.wall;
@@ -208,6 +210,7 @@ inline bracket_result place_brackets(const bracket_task& task) {
                                    : "the window for the datum leaves no height: widen it by " + number_text(y_low - y_high) + " mm";
     return out;
   }
+  out.left_mm = x_low, out.bottom_mm = y_low, out.right_mm = x_high, out.top_mm = y_high;
   const double wish_x = is_nan(task.wished_x_mm) ? 0.5 * (x_low + x_high) : task.wished_x_mm;
   const double wish_y = is_nan(task.wished_y_mm) ? 0.5 * (y_low + y_high) : task.wished_y_mm;
 
@@ -347,22 +350,33 @@ inline bracket_result place_brackets(const bracket_task& task) {
   if (any_tile && best_joint > -1e299) pass(false);
   else if (!any_tile) best_tile = same_everywhere(&candidate::tile);
   if (best_tile <= -1e299 || best_joint <= -1e299) {
+    // the candidate that asks least: fewest keep-outs in the way, then the least that they would have to give
+    struct {
+      std::vector<std::pair<std::size_t, double>> gives{};
+      double sum = 1e300, x = 0.0, y = 0.0;
+    } least;
+    std::size_t fewest = task.keep_outs.size() + 1;
+    for (const auto& t : all)
+      for (const auto& x : met[t.met].xs)
+        for (const auto& y : t.ys) {
+          std::vector<std::pair<std::size_t, double>> gives;
+          double sum = 0.0;
+          for (std::size_t k = 0; k < task.keep_outs.size() && gives.size() <= fewest; ++k) {
+            const auto& o = task.keep_outs[k];
+            double deep = 0.0;
+            for (const auto& h : task.holes)
+              deep = std::max(deep, std::min(std::min(x.s + h.x_mm + reserve - o.left_mm, o.right_mm + reserve - x.s - h.x_mm), std::min(y.s + h.y_mm + reserve - o.bottom_mm, o.top_mm + reserve - y.s - h.y_mm)));
+            if (deep > 0.0) gives.push_back({k, deep}), sum += deep;
+          }
+          if (gives.size() < fewest || (gives.size() == fewest && sum < least.sum)) fewest = gives.size(), least = {std::move(gives), sum, x.s, y.s};
+        }
+    const auto name = [&](std::size_t k) { return "\"" + (task.keep_outs[k].name.empty() ? "keep-out " + std::to_string(k + 1) : task.keep_outs[k].name) + "\""; };
     out.blame = "the keep-outs cover every place of the window";
-    for (std::size_t k = 0; k < task.keep_outs.size(); ++k) {  // which one alone would have to go
-      bracket_task less = task;
-      less.keep_outs.erase(less.keep_outs.begin() + static_cast<std::ptrdiff_t>(k));
-      bool free = false;
-      std::vector<forbidden> rest;
-      for (const auto& o : less.keep_outs)
-        for (const auto& h : task.holes) rest.push_back({o.left_mm - reserve - h.x_mm, o.bottom_mm - reserve - h.y_mm, o.right_mm + reserve - h.x_mm, o.top_mm + reserve - h.y_mm});
-      for (const auto& t : all)
-        for (const auto& x : met[t.met].xs)
-          for (const auto& y : t.ys)
-            free = free || std::none_of(rest.begin(), rest.end(), [&](const auto& f) { return x.s > f.left && x.s < f.right && y.s > f.bottom && y.s < f.top; });
-      if (free) {
-        out.blame += "; without \"" + (task.keep_outs[k].name.empty() ? "keep-out " + std::to_string(k + 1) : task.keep_outs[k].name) + "\" there is one";
-        break;
-      }
+    if (fewest == 1) out.blame += "; without " + name(least.gives[0].first) + " there is one";
+    if (fewest >= 1 && fewest <= task.keep_outs.size()) {
+      out.blame += "; least is asked with the datum at " + number_text(std::round(10.0 * least.x) / 10.0) + ", " + number_text(std::round(10.0 * least.y) / 10.0) + " mm, where ";
+      for (std::size_t i = 0; i < least.gives.size(); ++i)
+        out.blame += (i == 0 ? "" : i + 1 == least.gives.size() ? " and " : ", ") + name(least.gives[i].first) + " would have to give " + number_text(std::ceil(10.0 * least.gives[i].second) / 10.0) + " mm";
     }
     return out;
   }
@@ -444,6 +458,25 @@ inline bracket_result place_brackets(const bracket_task& task) {
   }
   if (any_tile) out.clearance_mm = least;
   if (any_joint) out.off_joint_mm = worst;
+  if (good_places) {
+    constexpr std::size_t few = 6;
+    good_places->push_back({out.x_mm, out.y_mm});
+    const auto top = [&](std::vector<candidate> from) {
+      std::vector<double> s;
+      for (const auto of : {&candidate::joint, &candidate::tile}) {
+        std::stable_sort(from.begin(), from.end(), [&](const auto& a, const auto& b) { return a.*of > b.*of; });
+        for (std::size_t i = 0; i < std::min(few, from.size()); ++i)
+          if (std::find(s.begin(), s.end(), from[i].s) == s.end()) s.push_back(from[i].s);
+      }
+      return s;
+    };
+    std::vector<std::vector<double>> xs;
+    for (const auto& m : met) xs.push_back(top(m.xs));
+    for (const auto& t : all)
+      for (const double y : top(t.ys))
+        for (const double x : xs[t.met])
+          if (allowed(x, y)) good_places->push_back({x, y});
+  }
   return out;
 }
 
