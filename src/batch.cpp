@@ -7,6 +7,7 @@
 #include <makegood/air/list.hpp>
 #include <makegood/electrical/list.hpp>
 #include <makegood/heating/list.hpp>
+#include <makegood/price/list.hpp>
 #include <makegood/sensing/list.hpp>
 #include "batch.hpp"
 
@@ -22,11 +23,12 @@ constexpr batch_row row_of() {
 }
 template <class... List>
 struct table;
-template <const auto&... A, const auto&... B, const auto&... C, const auto&... D>
-struct table<list<A...>, list<B...>, list<C...>, list<D...>> {
-  static constexpr batch_row rows[] = {row_of<A>()..., row_of<B>()..., row_of<C>()..., row_of<D>()...};
+template <const auto&... A, const auto&... B, const auto&... C, const auto&... D, const auto&... E>
+struct table<list<A...>, list<B...>, list<C...>, list<D...>, list<E...>> {
+  static constexpr batch_row rows[] = {row_of<A>()..., row_of<B>()..., row_of<C>()..., row_of<D>()..., row_of<E>()...};
 };
-using all = table<makegood::electrical::entries, makegood::sensing::entries, makegood::heating::entries, makegood::air::entries>;
+using all = table<makegood::electrical::entries, makegood::sensing::entries, makegood::heating::entries, makegood::air::entries,
+                  makegood::price::entries>;
 
 constexpr draw_table draws = v1::MAKEGOOD_ISA_TAG::batch_draw::table();
 

@@ -86,6 +86,7 @@ std::span<const entry> catalogue() {
     subjects::floor(a);
     subjects::air(a);
     subjects::setting_out(a);
+    subjects::price(a);
     subjects::ventilation(a);
     subjects::duct_network(a);
     subjects::decision(a);

@@ -16,6 +16,7 @@ void ventilation(std::vector<entry>& all);   // the rest of the subject air: run
 void duct_network(std::vector<entry>& all);  // ... networks
 void decision(std::vector<entry>& all);
 void setting_out(std::vector<entry>& all);
+void price(std::vector<entry>& all);
 void circuit_tests(std::vector<entry>& all);   // the rest of the subject electrical: rings, spurs and records of tests
 void fault_location(std::vector<entry>& all);  // ... faults along a cable
 void switching(std::vector<entry>& all);       // ... which terminal is fed by what

@@ -8,6 +8,7 @@ from . import decision as decision
 from . import distribution as distribution
 from . import electrical as electrical
 from . import heating as heating
+from . import price as price
 from . import sensing as sensing
 from . import setting_out as setting_out
 from ._core import (
@@ -106,6 +107,7 @@ __all__ = [
     "measured_together",
     "measured_with_covariance",
     "operating_limits",
+    "price",
     "read_visit",
     "report",
     "rulebooks",

@@ -7,6 +7,7 @@
 #include "electrical/list.hpp"
 #include "heating/list.hpp"
 #include "job/assess.hpp"
+#include "price/list.hpp"
 #include "registry.hpp"
 #include "rules/all.hpp"
 #include "scalar/interval.hpp"
