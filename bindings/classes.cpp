@@ -114,6 +114,7 @@ document::value from_python(py::handle h, int depth) {
       PyErr_Clear();
     }
   }
+  if (std::string_view(Py_TYPE(h.ptr())->tp_name) == "decimal.Decimal") return text_from(h.attr("__format__")("f"));  // exact: its digits
   if (py::hasattr(h, "tolist")) return from_python(h.attr("tolist")(), depth + 1);  // NumPy scalars and arrays
   throw py::type_error("a document holds None, bool, int, float, str, list and dict, not " + std::string(Py_TYPE(h.ptr())->tp_name));
 }
@@ -129,7 +130,11 @@ py::object to_python(const document::value& v) {
     return l;
   }
   py::dict d;
-  for (const auto& [name, item] : v.as<document::object>()->fields) d[py::str(name)] = to_python(item);
+  for (const auto& [name, item] : v.as<document::object>()->fields) {
+    const auto* x = item.as<double>();
+    if (x && name.ends_with("_minor")) d[py::str(name)] = py::int_(static_cast<std::int64_t>(*x));  // money in whole minor units
+    else d[py::str(name)] = to_python(item);
+  }
   return d;
 }
 

@@ -20,7 +20,7 @@ from typing import Any
 
 ROOT = pathlib.Path(__file__).resolve().parents[1]
 FOLDER = ROOT / "bindings" / "makegood"
-SUBJECTS = ("electrical", "sensing", "heating", "air", "setting_out", "lighting", "decision", "job")
+SUBJECTS = ("electrical", "sensing", "heating", "air", "setting_out", "lighting", "price", "decision", "job")
 WIDTH = 120
 HEAD = "# SPDX-License-Identifier: MIT\n# Written by bindings/make_stubs.py from the built module: do not edit.\n"
 
@@ -434,18 +434,6 @@ def measured_with_covariance(
 ) -> list[Measured]: ...
 '''
 # Functions of a subject's Python file that are no entries of the catalogue; held against their signatures.
-FUNCTIONS = {
-    "setting_out": """
-def draw_wall(
-    wall: dict[str, Any],
-    placed: Result | dict[str, Any] | None = None,
-    hole_diameter_mm: float = 6.0,
-    keep_outs: Sequence[dict[str, Any]] = (),
-    zones: Sequence[dict[str, Any]] = (),
-    title: str = "Where to drill",
-) -> str: ...
-""",
-}
 CORE_VARIABLES = {
     "instruction_set": "str",
     "subjects": "dict[str, dict[str, Formula]]",
@@ -632,6 +620,52 @@ MODEL_ARGUMENTS = {
     "bool": "bool",
     "accuracy": "Accuracy | dict[str, Any]",
     "rule": "str | DecisionRule",
+    "amount": "str | int | Decimal",
+    "text or object": "str | dict[str, Any]",
+}
+
+# Functions and classes of a subject beside its doors: what they need imported, and their text.
+BESIDE_DOORS = {
+    "setting_out": (
+        {"Any", "Sequence", "Result"},
+        """
+def draw_wall(
+    wall: dict[str, Any],
+    placed: Result | dict[str, Any] | None = None,
+    hole_diameter_mm: float = 6.0,
+    keep_outs: Sequence[dict[str, Any]] = (),
+    zones: Sequence[dict[str, Any]] = (),
+    title: str = "Where to drill",
+) -> str: ...
+""",
+    ),
+    "price": (
+        {"Any", "NamedTuple", "Sequence", "np", "npt"},
+        '''
+_Whole: TypeAlias = int | Sequence[int] | npt.NDArray[np.integer[Any]]
+
+class InvoiceTotals(NamedTuple):
+    """One number an invoice, in whole minor units: NumPy arrays of int64."""
+
+    net_minor: npt.NDArray[np.int64]
+    vat_minor: npt.NDArray[np.int64]
+    total_minor: npt.NDArray[np.int64]
+
+def invoice_totals(
+    invoice: _Whole,
+    quantity: _Whole,
+    unit_price: _Whole,
+    rate: _Whole,
+    *,
+    quantity_digits: int = 0,
+    price_digits: int = 0,
+    rate_digits: int = 2,
+    rounding: str = "rate_half_up",
+    line_mode: str = "half_up",
+) -> InvoiceTotals:
+    """Net, VAT and total of many invoices at once, exactly: the same numbers as `quote` gives one by one."""
+''',
+    ),
 }
 
 # ---------------------------------------------------------------------------------------------------- holding it against
@@ -882,13 +916,22 @@ class Subject:
             if a["type"] not in MODEL_ARGUMENTS:
                 raise Behind(f"{self.name}.{name}: {a['name']} is of type {a['type']}: write it into MODEL_ARGUMENTS of make_stubs.py")
             type_ = MODEL_ARGUMENTS[a["type"]]
-            self.used |= {w for w in ("Sequence", "np", "npt", "Any", "Accuracy", "DecisionRule", "Measured", "Reading", "Rulebook") if re.search(rf"\b{w}\b", type_)}
+            self.used |= {w for w in ("Sequence", "np", "npt", "Any", "Decimal", "Accuracy", "DecisionRule", "Measured", "Reading", "Rulebook") if re.search(rf"\b{w}\b", type_)}
             optional = "" if not a["optional"] else (" = None" if "None" in type_ else " | None = None")
             arguments.append(f"{a['name']}: {type_}{optional}")
         return definition("__call__", arguments, result, document=d["summary"])
 
-    def stub(self, document: str) -> str:
+    def stub(self, document: str, module: Any) -> str:
         classes, variables = [], []
+        needed, beside = BESIDE_DOORS.get(self.name, (set(), ""))
+        self.used |= needed
+        for node in ast.parse(beside).body:
+            if isinstance(node, ast.FunctionDef):
+                must_agree(f"{self.name}.{node.name}()", parameters_of(node), list(inspect.signature(getattr(module, node.name)).parameters))
+        others = [n for n in module.__all__ if n not in self.doors]
+        for n in others:
+            if f" {n}(" not in beside:
+                raise Behind(f"{self.name}.{n} is new: write it into BESIDE_DOORS of make_stubs.py")
         for name, door in self.doors.items():
             body = getattr(self, door.kind)(name, door)
             summary = door.describe()["summary"]
@@ -903,15 +946,16 @@ class Subject:
             + (" | float\n" if of_numbers(words) else "\n")
             for alias, words in self.aliases.items()
         )
-        functions = FUNCTIONS.get(self.name, "")
-        self.used |= {w for w in ("Sequence", "Any", "Result") if re.search(rf"\b{w}\b", functions)}
-        typing = {"Final", "final"} | (self.used & {"Any", "Literal", "overload"})
+        typing = {"Final", "final"} | (self.used & {"Any", "Literal", "NamedTuple", "overload"})
+        if aliases or "TypeAlias" in beside:
+            typing |= {"TypeAlias"}
         if aliases:
             typing |= {"Literal", "TypeAlias"}
         core = sorted({"Formula"} | (self.used & {"Accuracy", "DecisionRule", "Distribution", "Measured", "MonteCarlo", "Propagated", "Reading", "Rulebook", "Verdict", "_Array", "_Given", "_Rows"}))
         slow = sorted(self.used & {"Result", "Worked"})
         text = HEAD + f'"""{document}"""\n\n'
         text += "from collections.abc import Sequence\n" if "Sequence" in self.used else ""
+        text += "from decimal import Decimal\n" if "Decimal" in self.used else ""
         text += f"from typing import {', '.join(sorted(sorted(typing), key=str.lower))}\n\n"
         text += "import numpy as np\nimport numpy.typing as npt\n\n" if "np" in self.used else ""
         text += f"from ._core import {', '.join(core)}\n"
@@ -919,9 +963,9 @@ class Subject:
         text += "from ._rows import Verdicts\n" if "Verdicts" in self.used else ""
         text += f"from ._slow import {', '.join(slow)}\n" if slow else ""
         text += f"\n{aliases}" if aliases else ""
-        text += "\n" + "\n".join(classes) + "\n" + "".join(variables) + functions
-        names = [*self.doors, *(f.name for f in ast.parse(functions).body)]
-        return text + "\n__all__ = [\n" + "".join(f'    "{n}",\n' for n in names) + "]\n"
+        text += "\n" + "\n".join(classes) + "\n" + "".join(variables)
+        text += f"\n{beside.strip()}\n" if beside else ""
+        return text + "\n__all__ = [\n" + "".join(f'    "{n}",\n' for n in [*self.doors, *others]) + "]\n"
 
 
 # --------------------------------------------------------------------------------------------------------------- writing
@@ -934,11 +978,7 @@ def stubs(package: Any) -> dict[str, str]:
         raise Behind(f"the subjects are {', '.join(core.subjects)}: write them into SUBJECTS of make_stubs.py")
     files = {"_core.pyi": core_stub(core), "_slow.pyi": HEAD + SLOW, "_rows.pyi": HEAD + ROWS, "_measured.pyi": HEAD + MEASURED, "distribution.pyi": HEAD + DISTRIBUTION, "__init__.pyi": init_stub(package)}
     for name in SUBJECTS:
-        for f in ast.parse(FUNCTIONS.get(name, "")).body:
-            signature = inspect.signature(getattr(getattr(package, name), f.name))
-            if [a.arg for a in f.args.args] != list(signature.parameters):
-                raise Behind(f"{name}.{f.name} takes {signature}: write it into FUNCTIONS of make_stubs.py")
-        files[f"{name}.pyi"] = Subject(name, core.subjects[name]).stub(first_line(getattr(package, name).__doc__))
+        files[f"{name}.pyi"] = Subject(name, core.subjects[name]).stub(first_line(getattr(package, name).__doc__), getattr(package, name))
     return files
 
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// Checks and slopes over arrays: NumPy columns in, NumPy columns out. Shapes, words and masks are dealt with in makegood._rows.
+// Checks, slopes and invoices over arrays: NumPy columns in, NumPy columns out. Shapes, words and masks are dealt with in makegood._rows.
 #include <pybind11/numpy.h>
 #include <pybind11/stl.h>
+#include <makegood/price/quote.hpp>
 #include "door.hpp"
 
 namespace py = pybind11;
@@ -22,6 +23,24 @@ py::array array_of(std::vector<T>&& v) {
   return py::array_t<As>(static_cast<py::ssize_t>(kept->size()), reinterpret_cast<const As*>(kept->data()), owner);
 }
 std::span<const double> numbers_of(const column& a) { return {a.data(), static_cast<std::size_t>(a.size())}; }
+
+/// Net, tax and total of each of many invoices, from columns of whole numbers; what may stand in them is seen to in makegood._invoices.
+using whole_column = py::array_t<std::int64_t, py::array::c_style>;
+py::tuple invoice_totals(const whole_column& invoice, const whole_column& quantity, const whole_column& unit_price, const whole_column& rate, std::size_t invoices,
+                         std::tuple<int, int, int> digits, const std::string& rounding, const std::string& line_mode) {
+  const auto whole = [](const whole_column& a) { return std::span<const std::int64_t>(a.data(), static_cast<std::size_t>(a.size())); };
+  const price::invoice_columns c{whole(invoice), whole(quantity), whole(unit_price), whole(rate), std::get<0>(digits), std::get<1>(digits), std::get<2>(digits)};
+  const auto& rule = price::find_tax_rounding(rounding);
+  std::size_t mode = 0;
+  while (mode < std::size(price::rounding_modes) && price::rounding_modes[mode] != line_mode) ++mode;
+  if (mode == std::size(price::rounding_modes)) throw range_error("invoice_totals: line_mode = \"" + line_mode + "\" is not one of \"half_up\", \"half_even\", \"half_down\", \"down\", \"up\"");
+  price::invoice_sums s;
+  {
+    const py::gil_scoped_release others_may_run;
+    s = price::invoice_totals(c, invoices, rule, static_cast<price::rounding_mode>(mode));
+  }
+  return py::make_tuple(array_of(std::move(s.net)), array_of(std::move(s.vat)), array_of(std::move(s.total)));
+}
 
 /// (values, states, standard uncertainties, accuracy, instrument, exact) of a column, or one argument for all rows.
 readings readings_from(py::handle h) {
@@ -108,6 +127,7 @@ void add_rows(py::module_& m) {
   m.attr("outcomes") = py::tuple(outcomes);
   m.attr("reasons") = py::tuple(reasons);
   m.attr("states") = py::tuple(states);
+  m.def("_invoice_totals", invoice_totals);
 }
 
 }  // namespace makegood::python

@@ -8,6 +8,7 @@
 #include <makegood/electrical/list.hpp>
 #include <makegood/heating/list.hpp>
 #include <makegood/lighting/list.hpp>
+#include <makegood/price/list.hpp>
 #include <makegood/sensing/list.hpp>
 #include <makegood/setting_out/list.hpp>
 #include "batch.hpp"
@@ -24,12 +25,14 @@ constexpr batch_row row_of() {
 }
 template <class... List>
 struct table;
-template <const auto&... A, const auto&... B, const auto&... C, const auto&... D, const auto&... E, const auto&... F>
-struct table<list<A...>, list<B...>, list<C...>, list<D...>, list<E...>, list<F...>> {
-  static constexpr batch_row rows[] = {row_of<A>()..., row_of<B>()..., row_of<C>()..., row_of<D>()..., row_of<E>()..., row_of<F>()...};
+template <const auto&... A>
+struct table<list<A...>> {
+  static constexpr batch_row rows[] = {row_of<A>()...};
 };
+template <const auto&... A, const auto&... B, class... Rest>
+struct table<list<A...>, list<B...>, Rest...> : table<list<A..., B...>, Rest...> {};
 using all = table<makegood::electrical::entries, makegood::sensing::entries, makegood::heating::entries, makegood::air::entries,
-                  makegood::setting_out::entries, makegood::lighting::entries>;
+                  makegood::setting_out::entries, makegood::lighting::entries, makegood::price::entries>;
 
 constexpr draw_table draws = v1::MAKEGOOD_ISA_TAG::batch_draw::table();
 

@@ -19,6 +19,7 @@ void setting_out(std::vector<entry>& all);
 void zones(std::vector<entry>& all);         // the rest of the subject setting_out: zones of bathrooms and of cables
 void cords_and_fixings(std::vector<entry>& all);  // the rest of the subject setting_out: fixings, drills, cords
 void lighting(std::vector<entry>& all);
+void price(std::vector<entry>& all);
 void circuit_tests(std::vector<entry>& all);   // the rest of the subject electrical: rings, spurs and records of tests
 void fault_location(std::vector<entry>& all);  // ... faults along a cable
 void switching(std::vector<entry>& all);       // ... which terminal is fed by what

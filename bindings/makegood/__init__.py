@@ -39,7 +39,7 @@ from ._core import (
     rulebooks,
     visit_schema,
 )
-from . import air, decision, distribution, electrical, heating, job, lighting, sensing, setting_out
+from . import air, decision, distribution, electrical, heating, job, lighting, price, sensing, setting_out
 
 
 def _found(*parts: str) -> str:
@@ -122,6 +122,6 @@ __all__ = [
     "Instrument", "Measured", "MeasuredArray", "MonteCarlo", "Propagated", "RangeError", "Reading", "Readings", "RelationError",
     "RuleError", "Rulebook", "Session", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "correlation", "covariance",
     "coverage_factor", "decision", "decision_rules", "distribution", "electrical", "get_cmake_dir", "get_include", "heating", "job", "lighting", "load_visit",
-    "measured_together", "measured_with_covariance", "operating_limits", "read_visit", "report", "rulebooks", "sensing", "setting_out",
+    "measured_together", "measured_with_covariance", "operating_limits", "price", "read_visit", "report", "rulebooks", "sensing", "setting_out",
     "visit_schema",
 ]  # fmt: skip

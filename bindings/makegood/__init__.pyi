@@ -9,6 +9,7 @@ from . import distribution as distribution
 from . import electrical as electrical
 from . import heating as heating
 from . import lighting as lighting
+from . import price as price
 from . import sensing as sensing
 from . import setting_out as setting_out
 from ._core import (
@@ -108,6 +109,7 @@ __all__ = [
     "measured_together",
     "measured_with_covariance",
     "operating_limits",
+    "price",
     "read_visit",
     "report",
     "rulebooks",

@@ -8,6 +8,7 @@
 #include "heating/list.hpp"
 #include "job/assess.hpp"
 #include "lighting/list.hpp"
+#include "price/list.hpp"
 #include "registry.hpp"
 #include "rules/all.hpp"
 #include "scalar/interval.hpp"

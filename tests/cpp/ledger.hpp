@@ -41,7 +41,7 @@ inline std::vector<row> read(const std::string& path) {
 }
 inline std::vector<row> all() {
   std::vector<row> rows;
-  for (const char* name : {"electrical", "sensing", "heating", "air", "setting_out", "lighting", "decision", "decision_rules"})
+  for (const char* name : {"electrical", "sensing", "heating", "air", "setting_out", "lighting", "price", "decision", "decision_rules"})
     for (auto& r : read(std::string(MAKEGOOD_PUBLISHED_DIR) + "/" + name + ".csv")) rows.push_back(r);
   return rows;
 }

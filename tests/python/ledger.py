@@ -12,7 +12,7 @@ FOLDER = pathlib.Path(__file__).parents[1] / "published"
 
 
 def rows() -> Iterator[dict[str, Any]]:
-    for name in ("electrical", "sensing", "heating", "air", "setting_out", "lighting", "decision", "decision_rules"):
+    for name in ("electrical", "sensing", "heating", "air", "setting_out", "lighting", "price", "decision", "decision_rules"):
         with (FOLDER / f"{name}.csv").open(newline="", encoding="utf-8") as file:
             for row in csv.DictReader(file):
                 row["inputs"] = json.loads(row["inputs"])

@@ -23,6 +23,7 @@ def _entry(subject):
 
 
 electrical, sensing, heating, air, setting_out, lighting = (_entry(s) for s in ("electrical", "sensing", "heating", "air", "setting_out", "lighting"))
+electrical, sensing, heating, air, price = (_entry(s) for s in ("electrical", "sensing", "heating", "air", "price"))
 
 
 def _kelvin(temperature_c):
@@ -1477,6 +1478,44 @@ def air_viscosity(temperature_c):
     return D("1.458e-6") * mp.power(t, D("1.5")) / (t + D("110.4"))
 
 
+# ---------------------------------------------------------------- price
+
+@price
+def price_from_markup(cost, markup_percent):
+    # markup is counted on the cost: what is added is that share of the cost
+    return mp.mpf(cost) + mp.mpf(cost) * markup_percent / 100
+
+
+@price
+def price_from_margin(cost, margin_percent):
+    # margin is counted on the price: P - C = g P
+    return 100 * mp.mpf(cost) / (100 - mp.mpf(margin_percent))
+
+
+@price
+def margin_from_markup(markup_percent):
+    # of a price of 100 + m on a cost of 100, m is margin
+    return 100 * mp.mpf(markup_percent) / (100 + mp.mpf(markup_percent))
+
+
+@price
+def markup_from_margin(margin_percent):
+    # of a price of 100, g is margin and 100 - g the cost
+    return 100 * mp.mpf(margin_percent) / (100 - mp.mpf(margin_percent))
+
+
+@price
+def vat_share_of_gross(vat_rate_percent):
+    # VAT fraction: of a gross of 100 + r, r is tax
+    return 1 / (100 / mp.mpf(vat_rate_percent) + 1) if vat_rate_percent else mp.mpf(0)
+
+
+@price
+def break_even_probability(cost, saving):
+    # cost/loss ratio: p L = C
+    return mp.mpf(cost) / saving
+
+
 # One ordinary point of each function, for a look by eye and for a caller that wants a smoke test
 # ---------------------------------------------------------------- setting_out
 
@@ -1789,6 +1828,12 @@ POINTS = {
     "air.make_up_air_velocity": dict(flow_l_per_s=15, area_mm2=7600),
     "air.air_power": dict(flow_l_per_s=15, pressure_pa=30),
     "air.specific_fan_power": dict(power_w=9, flow_l_per_s=15),
+    "price.price_from_markup": dict(cost=5, markup_percent=30),
+    "price.price_from_margin": dict(cost=5, margin_percent=30),
+    "price.margin_from_markup": dict(markup_percent=30),
+    "price.markup_from_margin": dict(margin_percent=35),
+    "price.vat_share_of_gross": dict(vat_rate_percent="17.5"),
+    "price.break_even_probability": dict(cost=220, saving=900),
     "air.fan_law_flow": dict(flow_l_per_s=15, speed_ratio="0.5", diameter_ratio="1.2"),
     "air.fan_law_pressure": dict(pressure_pa=40, speed_ratio="0.5", diameter_ratio="1.2", density_ratio="0.875"),
     "air.fan_law_power": dict(power_w=9, speed_ratio="0.5", diameter_ratio="1.2", density_ratio="0.875"),
