@@ -4,5 +4,7 @@
 #pragma once
 #include "ducts.hpp"
 #include "fan_laws.hpp"
+#include "junctions.hpp"
+#include "measurement.hpp"
 #include "moist_air.hpp"
 #include "ventilation.hpp"
