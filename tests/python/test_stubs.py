@@ -190,6 +190,7 @@ def test_models_return_what_their_stubs_say(written):
         "air.room_moisture": (10.8, 15),
         "air.roof_void_condensation": (15, 5),
         "air.traverse_points": ("round", 6),
+        "air.measured_flow": ("hood", [12.1, 11.8, 12.3]),
         "electrical.ring_tests": (0.44, 0.44, 0.72),
         "electrical.test_record_consistency": ([{"loop_ohm": 0.8, "line_plus_cpc_ohm": 0.4}], {"external_loop_ohm": 0.35}),
         "electrical.parallel_insulation": ([1.5, 3.0, 3.0], ["a", "b", "c"], 1.0),
