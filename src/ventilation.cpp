@@ -2,6 +2,7 @@
 // Models of the subject air: runs of duct, fans and where they meet.
 #include "ventilation.hpp"
 #include <makegood/air/fan_diagnosis.hpp>
+#include <makegood/air/junctions.hpp>
 #include <makegood/air/moist_air.hpp>
 #include <makegood/registry.hpp>
 #include <cmath>
@@ -93,9 +94,15 @@ std::vector<duct_segment> segments_from(const std::string& who, const array& lis
     if (!fitting && (kind == "round" || kind == "flexible") != (s.section.is == duct_section::shape::round))
       throw range_error(at + ": " + kind + (kind == "round" || kind == "flexible" ? " needs \"diameter_mm\"" : " needs \"width_mm\" and \"height_mm\""));
     if (fitting) {
-      in.only("kind", "name", "diameter_mm", "width_mm", "height_mm", "fitting", "loss_coefficient", "loss_low", "loss_high", "free_area_ratio", "small_diameter_mm", "bend");
-      const int given = in.has("fitting") + in.has("loss_coefficient") + in.has("free_area_ratio") + in.has("small_diameter_mm");
-      if (given != 1) throw range_error(at + ": one of \"fitting\" (a word), \"loss_coefficient\", \"free_area_ratio\" (of a grille) and \"small_diameter_mm\" (before a sudden widening)");
+      in.only("kind", "name", "diameter_mm", "width_mm", "height_mm", "fitting", "loss_coefficient", "loss_low", "loss_high", "free_area_ratio", "grille", "small_diameter_mm", "bend",
+              "junction", "branch_flow_ratio", "branch_diameter_mm", "angle_deg", "fan_inlet_radius_ratio", "straight_diameters", "flow_ratio");
+      const int given = in.has("fitting") + in.has("loss_coefficient") + in.has("free_area_ratio") + in.has("small_diameter_mm") + in.has("junction") + in.has("fan_inlet_radius_ratio");
+      if (given != 1)
+        throw range_error(at + ": one of \"fitting\" (a word), \"loss_coefficient\", \"free_area_ratio\" (of a grille), \"small_diameter_mm\" (before a sudden widening), \"junction\" (a word) and "
+                               "\"fan_inlet_radius_ratio\" (of a bend straight before a fan)");
+      if (in.has("grille") && !in.has("free_area_ratio")) throw range_error(at + ": a grille needs its \"free_area_ratio\"");
+      if (!in.has("junction") && (in.has("branch_flow_ratio") || in.has("branch_diameter_mm") || in.has("angle_deg"))) throw range_error(at + ": a branch needs its \"junction\"");
+      if (in.has("straight_diameters") && !in.has("fan_inlet_radius_ratio")) throw range_error(at + ": \"straight_diameters\" needs its \"fan_inlet_radius_ratio\"");
       if (in.has("fitting")) {
         const std::string word = in.text("fitting");
         const auto* row = find_fitting(word);
@@ -111,7 +118,12 @@ std::vector<duct_segment> segments_from(const std::string& who, const array& lis
         s.reference = row->reference;
         s.from = row->from;
       } else if (in.has("free_area_ratio")) {
-        s.loss_coefficient = grille_coefficient(finite_number(at, in, "free_area_ratio"));
+        const double open = finite_number(at, in, "free_area_ratio");
+        const std::string word = text_or(in, "grille", "bars");
+        if (word == "bars") s.loss_coefficient = grille_coefficient(open);
+        else if (word == "rounded") s.loss_coefficient = rounded_grille_coefficient(open);
+        else if (word == "screen") s.loss_coefficient = screen_coefficient(open);
+        else not_one_of(at, "grille", word, {"bars", "rounded", "screen"});
         s.reference = "velocity before the grille";
         s.from = blevins;
       } else if (in.has("small_diameter_mm")) {
@@ -121,6 +133,30 @@ std::vector<duct_segment> segments_from(const std::string& who, const array& lis
         s.section = small;
         s.reference = of_small;
         s.from = {"White, Fluid Mechanics", "chapter 6, sudden expansion (Borda and Carnot)", "handbook"};
+      } else if (in.has("fan_inlet_radius_ratio")) {
+        s.loss_coefficient = fan_inlet_bend_coefficient(finite_number(at, in, "fan_inlet_radius_ratio"), finite_or(at, in, "straight_diameters", 0.0));
+        s.from = fan_inlet_source;
+      } else if (in.has("junction")) {
+        // its size is that of the duct with all the air; the run is the leg that it names
+        const std::string word = in.text("junction");
+        const bool branch = word == "diverging_branch" || word == "converging_branch", diverging = word == "diverging_branch" || word == "diverging_run";
+        if (!branch && word != "diverging_run" && word != "converging_run")
+          not_one_of(at, "junction", word, {"diverging_branch", "diverging_run", "converging_branch", "converging_run"});
+        if (!has_size || s.section.is != duct_section::shape::round) throw range_error(at + ": a junction needs \"diameter_mm\", that of the duct with all the air");
+        if (in.has("flow_ratio")) throw range_error(at + ": leave \"flow_ratio\" out: \"branch_flow_ratio\" says how much more passes the junction");
+        const double y = finite_number(at, in, "branch_flow_ratio"), size = finite_or(at, in, "branch_diameter_mm", s.section.width_mm) / s.section.width_mm;
+        if (!(y >= 0.01 && y <= 0.99)) throw range_error(at + ": branch_flow_ratio must be from 0.01 to 0.99: flow of the branch over the flow of all");
+        if (!(size >= 0.1 && size <= 1.0)) throw range_error(at + ": branch_diameter_mm must be from a tenth of diameter_mm to all of it");
+        const std::string degrees = number_text(finite_or(at, in, "angle_deg", diverging ? 45.0 : 90.0));
+        const auto& angles = diverging ? diverging_angles : converging_angles;
+        if (angles.find(degrees) < 0) throw range_error(at + ": angle_deg must be " + (diverging ? "30, 45 or 60: of a square tee no coefficient was read" : "30, 45, 60 or 90"));
+        if (word == "diverging_branch") s.loss_coefficient = diverging_branch_coefficient(y, degrees, size);
+        else if (word == "diverging_run") s.loss_coefficient = diverging_run_coefficient(y, size);
+        else if (word == "converging_branch") s.loss_coefficient = converging_branch_coefficient(y, degrees, size);
+        else s.loss_coefficient = converging_run_coefficient(y, degrees, size);
+        s.flow_ratio = 1.0 / (branch ? y : 1.0 - y);
+        s.reference = of_all;
+        s.from = crane_tees;
       } else {
         s.loss_coefficient = finite_number(at, in, "loss_coefficient");
         s.from = {"given with the segment", "", "common-practice"};
@@ -136,7 +172,7 @@ std::vector<duct_segment> segments_from(const std::string& who, const array& lis
       }
       if (!has_size && !run.empty()) s.section = run.back().section, has_size = sized.back() != 0;
     } else {
-      in.only("kind", "name", "diameter_mm", "width_mm", "height_mm", "length_m", "roughness_mm", "wall", "stretched_length_m", "compression_percent");
+      in.only("kind", "name", "diameter_mm", "width_mm", "height_mm", "length_m", "roughness_mm", "wall", "stretched_length_m", "compression_percent", "flow_ratio");
       s.length_m = finite_number(at, in, "length_m");
       if (in.has("roughness_mm") && in.has("wall")) throw range_error(at + ": \"roughness_mm\" or \"wall\"");
       if (in.has("roughness_mm")) {
@@ -164,6 +200,7 @@ std::vector<duct_segment> segments_from(const std::string& who, const array& lis
         throw range_error(at + ": only a flexible duct is stretched or shortened");
       }
     }
+    if (in.has("flow_ratio")) s.flow_ratio = finite_number(at, in, "flow_ratio");
     run.push_back(std::move(s));
     sized.push_back(has_size);
   }
@@ -272,7 +309,10 @@ constexpr std::string_view segments_help =
     "\"galvanised_rectangular\", \"flexible\", \"flexible_metal\". A flexible one: \"stretched_length_m\" or \"compression_percent\" (0 to 90). Fittings, "
     "with the size that the coefficient refers to (left out: that of the neighbour): \"fitting\", a word such as \"entry_sharp\", \"bend_stamped\", "
     "\"mitre_90\", \"exit\", \"cap_close\", \"louvre_30\"; or \"loss_coefficient\" with \"loss_low\", \"loss_high\", \"bend\"; or \"free_area_ratio\" of a "
-    "grille; or \"small_diameter_mm\" before a sudden widening";
+    "\"grille\": \"bars\", \"rounded\" (0.3 to 0.7) or \"screen\" (0.1 to 0.85); or \"small_diameter_mm\" before a sudden widening; or \"junction\": "
+    "\"diverging_branch\", \"diverging_run\", \"converging_branch\" or \"converging_run\", with \"branch_flow_ratio\", \"branch_diameter_mm\" and \"angle_deg\" (its "
+    "\"diameter_mm\" is that of the duct with all the air; the run is the leg named); or \"fan_inlet_radius_ratio\" with \"straight_diameters\": a bend straight before "
+    "a centrifugal fan, on top of its own loss. \"flow_ratio\": how many times the run's flow passes a segment, where others join; left out: 1";
 constexpr std::string_view air_help =
     "{\"density_kg_per_m3\", \"viscosity_pa_s\"}, or {\"temperature_c\", \"relative_humidity_percent\": 50, \"pressure_pa\": 101325}; left out: 1.2 kg/m³, 1.8e-5 Pa·s";
 constexpr model_argument run_arguments[] = {{"segments", "objects", segments_help},
@@ -297,6 +337,7 @@ document::value run_duct_run(const object& inputs, const rulebook&) {
              {"low_pa", s.low_pa},
              {"high_pa", s.high_pa},
              {"share_ratio", s.share},
+             {"flow_ratio", run[i].flow_ratio},
              {"velocity_m_per_s", s.velocity_m_per_s},
              {"velocity_pressure_pa", s.velocity_pressure_pa},
              {"reynolds", fitting ? document::value(nullptr) : document::number_or_null(s.reynolds)},
@@ -346,7 +387,9 @@ constexpr model_argument point_arguments[] = {{"fan", "object", fan_help},
                                               {"system", "object", system_help},
                                               {"air", "object", air_help, true},
                                               {"fan_percent", "number", "limits of the fan's pressure against its curve, 0 to 100 %; left out: 10", true},
-                                              {"system_percent", "number", "limits of the system's pressure, 0 to 100 %; left out: the band of its segments, else 20", true}};
+                                              {"system_percent", "number", "limits of the system's pressure, 0 to 100 %; left out: the band of its segments, else 20", true},
+                                              {"second_fan", "object", "a second fan, with a curve of its own, on the same run: as \"fan\", in parallel without \"outlet_diameter_mm\"", true},
+                                              {"arrangement", "text", "how the two fans stand: \"series\" or \"parallel\"", true}};
 
 /// A static curve has its outlet's velocity pressure less: so does the system that it is held against.
 void take_off_outlet(system_read& s, const fan_read& f) {
@@ -357,13 +400,102 @@ double half_band_percent(const system_read& s, double flow) {
   return p > 0.0 ? std::min(100.0, 50.0 * (s.high(flow) - s.low(flow)) / p) : 0.0;
 }
 
+/// Two fans with curves of their own.
+document::value run_two_fans(const fields& in, const fan_read& one, system_read system, const air_state& air) {
+  const std::string who = "operating_point", word = in.text("arrangement");
+  if (word != "series" && word != "parallel") not_one_of(who, "arrangement", word, {"series", "parallel"});
+  const fans_stand stand = word == "series" ? fans_stand::series : fans_stand::parallel;
+  const auto two = fan_from(path(who, "second_fan"), object_of(who, in, "second_fan"), air);
+  if (stand == fans_stand::parallel && (one.outlet_pa_s2_per_l2 != 0.0 || two.outlet_pa_s2_per_l2 != 0.0))
+    throw range_error(who + ": of two fans in parallel leave \"outlet_diameter_mm\" out, or give curves of total pressure: each outlet carries a flow of its own");
+  take_off_outlet(system, one);
+  take_off_outlet(system, two);
+  operating_doubt doubt;
+  doubt.fan_percent = in.has("fan_percent") ? in.number("fan_percent") : 10.0;
+  doubt.system_percent = in.has("system_percent") ? in.number("system_percent") : 20.0;
+  auto r = operating_point_of_two(one.curve, two.curve, stand, system.curve, doubt);
+  using state = two_fans_result::state;
+  const bool found = r.is == state::found;
+  if (found && system.banded() && !in.has("system_percent")) {
+    doubt.system_percent = half_band_percent(system, r.flow.value);
+    r = operating_point_of_two(one.curve, two.curve, stand, system.curve, doubt);
+  }
+  constexpr std::string_view words[] = {"found", "no_stable", "one_driven", "beyond_last_point", "below_first_point"};
+  const std::string weaker = r.weaker == 0 ? "the first" : "the second";
+  array all, text, sources, fans;
+  for (const auto& x : r.all)
+    all.push_back(object{{"flow_l_per_s", x.flow_l_per_s},
+                         {"pressure_pa", x.pressure_pa},
+                         {"stable", x.stable},
+                         {"fan_slope_pa_s_per_l", stand == fans_stand::series ? x.fans[0].slope + x.fans[1].slope : x.fans[0].slope * x.fans[1].slope / (x.fans[0].slope + x.fans[1].slope)},
+                         {"system_slope_pa_s_per_l", x.system_slope}});
+  double low = no_number, high = no_number, pressure = no_number;
+  if (found) {
+    const auto& at = r.all[r.used];
+    pressure = at.pressure_pa;
+    const double half = r.flow.expanded_uncertainty(0.95);
+    low = std::max(0.0, r.flow.value - half);
+    high = r.flow.value + half;
+    for (const auto& p : r.flow.parts) sources.push_back(object{{"source", p.source}, {"effect_l_per_s", p.u}});
+    for (const auto& f : at.fans) fans.push_back(object{{"flow_l_per_s", f.flow_l_per_s}, {"pressure_pa", f.pressure_pa}, {"power_w", document::number_or_null(f.power_w)}});
+    text.push_back("The two fans and the system meet at " + rounded(r.flow.value) + " l/s and " + rounded(pressure) + " Pa (95 %: " + rounded(low) + " to " + rounded(high) + " l/s).");
+    if (stand == fans_stand::parallel)
+      text.push_back("The first gives " + rounded(at.fans[0].flow_l_per_s) + " l/s of it, the second " + rounded(at.fans[1].flow_l_per_s) + " l/s.");
+    else text.push_back("The first gives " + rounded(at.fans[0].pressure_pa) + " Pa of it, the second " + rounded(at.fans[1].pressure_pa) + " Pa.");
+    for (std::size_t k = 0; k < 2; ++k)
+      if (!is_nan(r.alone_l_per_s[k])) text.push_back(std::string(k == 0 ? "The first" : "The second") + " alone would give " + rounded(r.alone_l_per_s[k]) + " l/s.");
+    if (r.several_stable) text.push_back("There is more than one flow that can be held, and which one it is depends on which fan was started first. The largest is used; measure the flow.");
+  } else if (r.is == state::no_stable) {
+    text.push_back("The two fans and the system meet, but at no flow that can be held: the fans would hunt.");
+  } else if (r.is == state::one_driven) {
+    const double strong = r.alone_l_per_s[static_cast<std::size_t>(1 - r.weaker)];
+    if (stand == fans_stand::parallel)
+      text.push_back("The stronger fan alone brings the run to " + rounded(system.curve(strong)) + " Pa, more than " + weaker + " can give (" + rounded(r.weaker_limit) +
+                     " Pa): air is driven backwards through it, unless a shutter closes; with it shut " + rounded(strong) + " l/s flow.");
+    else
+      text.push_back("The stronger fan alone moves " + rounded(strong) + " l/s, more than " + weaker + " does without any resistance (" + rounded(r.weaker_limit) +
+                     " l/s): it is driven along and only resists. What it takes is not on its curve.");
+  } else if (r.is == state::beyond_last) {
+    text.push_back("At the last points of the curves the fans still give more than the system takes: they meet beyond them, where nothing is known of the fans.");
+  } else {
+    text.push_back("At the first points of the curves the fans give less than the system takes, or one of them is driven by the other: there is no flow on both curves.");
+  }
+  if (stand == fans_stand::parallel)
+    text.push_back("Above " + rounded(r.weaker_limit) + " Pa " + weaker + " is driven backwards" +
+                   (is_nan(r.weaker_starts_l_per_s) ? std::string(".") : ", that is where both together would give less than " + rounded(r.weaker_starts_l_per_s) + " l/s."));
+  else text.push_back("Beyond " + rounded(r.weaker_limit) + " l/s " + weaker + " only resists.");
+  if (one.static_without_outlet || two.static_without_outlet) text.push_back("A curve is one of static pressure and its outlet was not given: the velocity pressure there is left out, which gives a little less flow.");
+  return object{{"state", words[static_cast<std::size_t>(r.is)]},
+                {"flow_l_per_s", document::number_or_null(found ? r.flow.value : no_number)},
+                {"pressure_pa", document::number_or_null(pressure)},
+                {"standard_uncertainty_l_per_s", document::number_or_null(found ? r.flow.standard_uncertainty() : no_number)},
+                {"low_l_per_s", document::number_or_null(low)},
+                {"high_l_per_s", document::number_or_null(high)},
+                {"sources", sources},
+                {"intersections", all},
+                {"several_stable", r.several_stable},
+                {"air_power_w", document::number_or_null(r.air_power_w)},
+                {"power_w", document::number_or_null(r.power_w)},
+                {"efficiency_ratio", document::number_or_null(r.power_w > 0.0 ? r.air_power_w / r.power_w : no_number)},
+                {"specific_fan_power_w_per_l_per_s", document::number_or_null(r.specific_fan_power)},
+                {"fans", fans},
+                {"weaker_fan", r.weaker + 1},
+                {"weaker_limit", r.weaker_limit},
+                {"weaker_limit_unit", stand == fans_stand::parallel ? "Pa" : "l/s"},
+                {"first_alone_l_per_s", document::number_or_null(r.alone_l_per_s[0])},
+                {"second_alone_l_per_s", document::number_or_null(r.alone_l_per_s[1])},
+                {"text", text}};
+}
+
 document::value run_operating_point(const object& inputs, const rulebook&) {
   const std::string who = "operating_point";
   const fields in(who, inputs);
-  in.only("fan", "system", "air", "fan_percent", "system_percent");
+  in.only("fan", "system", "air", "fan_percent", "system_percent", "second_fan", "arrangement");
   const auto air = air_from(who, in);
   const auto fan = fan_from(path(who, "fan"), object_of(who, in, "fan"), air);
   auto system = system_from(path(who, "system"), object_of(who, in, "system"), air);
+  if (in.has("second_fan") != in.has("arrangement")) throw range_error(who + ": \"second_fan\" and \"arrangement\" (\"series\" or \"parallel\") belong together");
+  if (in.has("second_fan")) return run_two_fans(in, fan, std::move(system), air);
   take_off_outlet(system, fan);
   operating_doubt doubt;
   doubt.fan_percent = in.has("fan_percent") ? in.number("fan_percent") : 10.0;
@@ -413,12 +545,18 @@ document::value run_operating_point(const object& inputs, const rulebook&) {
                 {"power_w", document::number_or_null(r.power_w)},
                 {"efficiency_ratio", document::number_or_null(r.efficiency)},
                 {"specific_fan_power_w_per_l_per_s", document::number_or_null(r.specific_fan_power)},
+                {"fans", array{}},
+                {"weaker_fan", nullptr},
+                {"weaker_limit", nullptr},
+                {"weaker_limit_unit", ""},
+                {"first_alone_l_per_s", nullptr},
+                {"second_alone_l_per_s", nullptr},
                 {"text", text}};
 }
 constexpr model operating_point_model{
     {"operating_point",
      "Where a fan's curve meets the system: every intersection, which of them can be held, the flow with its uncertainty, power and specific fan power; density, "
-     "speed, and equal fans in series or in parallel.",
+     "speed, equal fans in series or in parallel, or two unlike ones: curves added exactly, and said where the weaker is driven.",
      point_arguments, fan_laws_source, run_operating_point, nullptr}};
 
 // ---- operating_flows -------------------------------------------------------------------------------------------------------
@@ -584,5 +722,6 @@ void ventilation(std::vector<entry>& all) {
   append(all, "air", list<duct_run_model, operating_point_model, operating_flows_model, fan_diagnosis_model>{});
   moisture(all);
   requirements(all);
+  measured_flow(all);
 }
 }  // namespace makegood::subjects

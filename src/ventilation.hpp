@@ -8,8 +8,9 @@
 
 namespace makegood::subjects {
 
-void moisture(std::vector<entry>& all);      // called by ventilation()
-void requirements(std::vector<entry>& all);  // likewise
+void moisture(std::vector<entry>& all);       // called by ventilation()
+void requirements(std::vector<entry>& all);   // likewise
+void measured_flow(std::vector<entry>& all);  // likewise
 
 std::string path(std::string_view where, std::string_view field);
 const document::array& list_of(const std::string& who, const fields& in, std::string_view name);

@@ -87,6 +87,9 @@ _DischargeTo: TypeAlias = Literal[
 _Pitch: TypeAlias = Literal["over_22_degrees", "to_22_degrees"]
 _Extent: TypeAlias = Literal["room", "dwelling"]
 _Period: TypeAlias = Literal["month", "week", "day"]
+_Taps: TypeAlias = Literal["corner", "flange", "d_half"]
+_AngleDeg: TypeAlias = Literal["30", "45", "60"] | float
+_AngleDeg2: TypeAlias = Literal["30", "45", "60", "90"] | float
 
 @final
 class _AirflowFromAirChanges(Formula):
@@ -4295,6 +4298,3331 @@ class _AirViscosity(Formula):
     ) -> Propagated: ...
 
 @final
+class _SaturationPressureSonntag(Formula):
+    """Pressure of saturated water vapour over water by Sonntag's formula of 1990."""
+
+    @overload
+    def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Pressure of saturated water vapour over water by Sonntag's formula of 1990."""
+    @overload
+    def __call__(self, temperature_c: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, temperature_c: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _SaturationPressureIapws(Formula):
+    """Pressure of saturated steam by the international industrial formulation (IAPWS-IF97, region 4)."""
+
+    @overload
+    def __call__(self, temperature_c: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Pressure of saturated steam by the international industrial formulation (IAPWS-IF97, region 4)."""
+    @overload
+    def __call__(self, temperature_c: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, temperature_c: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, temperature_c: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, temperature_c: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _DewPointIso13788(Formula):
+    """Dew point, below 0 °C frost point, by the saturation formula of building physics (ISO 13788)."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        relative_humidity_percent: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Dew point, below 0 °C frost point, by the saturation formula of building physics (ISO 13788)."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        relative_humidity_percent: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        relative_humidity_percent: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _SaturationTemperature(Formula):
+    """Temperature at which water vapour of a pressure saturates: dew point, below 0 °C frost point (inverse of Hyland-Wexler)."""
+
+    @overload
+    def __call__(self, vapour_pressure_pa: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Temperature at which water vapour of a pressure saturates: dew point, below 0 °C frost point (inverse of Hyland-Wexler)."""
+    @overload
+    def __call__(self, vapour_pressure_pa: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
+    @overload
+    def __call__(  # type: ignore
+        self,
+        vapour_pressure_pa: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        vapour_pressure_pa: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, vapour_pressure_pa: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, vapour_pressure_pa: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        vapour_pressure_pa: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, vapour_pressure_pa: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        vapour_pressure_pa: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        vapour_pressure_pa: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _VapourPressureFromHumidityRatio(Formula):
+    """Partial pressure of the water vapour from the mass of vapour to each kilogram of dry air."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        humidity_ratio: float,
+        pressure_pa: float = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Partial pressure of the water vapour from the mass of vapour to each kilogram of dry air."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        humidity_ratio: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        humidity_ratio: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        humidity_ratio: float | _Array | Measured | MeasuredArray,
+        pressure_pa: float | _Array | Measured | MeasuredArray = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, humidity_ratio: float | Measured, pressure_pa: float | Measured = 101325.0) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        humidity_ratio: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        humidity_ratio: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        humidity_ratio: float | tuple[float, float],
+        pressure_pa: float | tuple[float, float] = 101325.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        humidity_ratio: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        humidity_ratio: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _RelativeHumidityFromHumidityRatio(Formula):
+    """Relative humidity from temperature and humidity ratio (below 0 °C over ice)."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        humidity_ratio: float,
+        pressure_pa: float = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Relative humidity from temperature and humidity ratio (below 0 °C over ice)."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        humidity_ratio: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        humidity_ratio: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        humidity_ratio: float | _Array | Measured | MeasuredArray,
+        pressure_pa: float | _Array | Measured | MeasuredArray = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        temperature_c: float | Measured,
+        humidity_ratio: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        humidity_ratio: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        humidity_ratio: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        humidity_ratio: float | tuple[float, float],
+        pressure_pa: float | tuple[float, float] = 101325.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        humidity_ratio: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        humidity_ratio: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _AirDensityFromHumidityRatio(Formula):
+    """Density of moist air from its humidity ratio."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        humidity_ratio: float,
+        pressure_pa: float = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Density of moist air from its humidity ratio."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        humidity_ratio: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        humidity_ratio: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        humidity_ratio: float | _Array | Measured | MeasuredArray,
+        pressure_pa: float | _Array | Measured | MeasuredArray = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        temperature_c: float | Measured,
+        humidity_ratio: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        humidity_ratio: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        humidity_ratio: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        humidity_ratio: float | tuple[float, float],
+        pressure_pa: float | tuple[float, float] = 101325.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        humidity_ratio: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        humidity_ratio: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _VapourConcentration(Formula):
+    """Mass of water vapour in each cubic metre of air."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        relative_humidity_percent: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Mass of water vapour in each cubic metre of air."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        relative_humidity_percent: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, temperature_c: float | Measured, relative_humidity_percent: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        relative_humidity_percent: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _MoistureRemoved(Formula):
+    """Water that an air flow carries out of a room; negative: it brings water in."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float,
+        temperature_c: float,
+        relative_humidity_percent: float,
+        outside_c: float,
+        outside_humidity_percent: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Water that an air flow carries out of a room; negative: it brings water in."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float | Measured,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        outside_c: float | Measured,
+        outside_humidity_percent: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        flow_l_per_s: float | _Array,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        outside_c: float | _Array,
+        outside_humidity_percent: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        flow_l_per_s: float | _Array | Measured | MeasuredArray,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        relative_humidity_percent: float | _Array | Measured | MeasuredArray,
+        outside_c: float | _Array | Measured | MeasuredArray,
+        outside_humidity_percent: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        flow_l_per_s: float | Measured,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        outside_c: float | Measured,
+        outside_humidity_percent: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        flow_l_per_s: float | Measured,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        outside_c: float | Measured,
+        outside_humidity_percent: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        flow_l_per_s: float | _Array,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        outside_c: float | _Array,
+        outside_humidity_percent: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        flow_l_per_s: float | tuple[float, float],
+        temperature_c: float | tuple[float, float],
+        relative_humidity_percent: float | tuple[float, float],
+        outside_c: float | tuple[float, float],
+        outside_humidity_percent: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        outside_c: float | Measured | Distribution,
+        outside_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        flow_l_per_s: float | Measured | Distribution,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        outside_c: float | Measured | Distribution,
+        outside_humidity_percent: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _Enthalpy(Formula):
+    """Enthalpy of moist air to each kilogram of dry air, from 0 for dry air and liquid water at 0 °C."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        humidity_ratio: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Enthalpy of moist air to each kilogram of dry air, from 0 for dry air and liquid water at 0 °C."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        humidity_ratio: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        humidity_ratio: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        humidity_ratio: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, temperature_c: float | Measured, humidity_ratio: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, temperature_c: float | Measured, humidity_ratio: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        humidity_ratio: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        humidity_ratio: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        humidity_ratio: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        humidity_ratio: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _TemperatureFromEnthalpy(Formula):
+    """Temperature of moist air from its enthalpy and humidity ratio."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        enthalpy_kj_per_kg: float,
+        humidity_ratio: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Temperature of moist air from its enthalpy and humidity ratio."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        enthalpy_kj_per_kg: float | Measured,
+        humidity_ratio: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        enthalpy_kj_per_kg: float | _Array,
+        humidity_ratio: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        enthalpy_kj_per_kg: float | _Array | Measured | MeasuredArray,
+        humidity_ratio: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, enthalpy_kj_per_kg: float | Measured, humidity_ratio: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        enthalpy_kj_per_kg: float | Measured,
+        humidity_ratio: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        enthalpy_kj_per_kg: float | _Array,
+        humidity_ratio: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        enthalpy_kj_per_kg: float | tuple[float, float],
+        humidity_ratio: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        enthalpy_kj_per_kg: float | Measured | Distribution,
+        humidity_ratio: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        enthalpy_kj_per_kg: float | Measured | Distribution,
+        humidity_ratio: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _HumidityRatioFromWetBulb(Formula):
+    """Humidity ratio from dry bulb and wet bulb; a wet bulb below 0 °C is an iced one."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        wet_bulb_c: float,
+        pressure_pa: float = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Humidity ratio from dry bulb and wet bulb; a wet bulb below 0 °C is an iced one."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        wet_bulb_c: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        wet_bulb_c: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        wet_bulb_c: float | _Array | Measured | MeasuredArray,
+        pressure_pa: float | _Array | Measured | MeasuredArray = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        temperature_c: float | Measured,
+        wet_bulb_c: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        wet_bulb_c: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        wet_bulb_c: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        wet_bulb_c: float | tuple[float, float],
+        pressure_pa: float | tuple[float, float] = 101325.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        wet_bulb_c: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        wet_bulb_c: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _RelativeHumidityFromWetBulb(Formula):
+    """Relative humidity from dry bulb and wet bulb of a psychrometer (below 0 °C over ice)."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        wet_bulb_c: float,
+        pressure_pa: float = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Relative humidity from dry bulb and wet bulb of a psychrometer (below 0 °C over ice)."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        wet_bulb_c: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        wet_bulb_c: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        wet_bulb_c: float | _Array | Measured | MeasuredArray,
+        pressure_pa: float | _Array | Measured | MeasuredArray = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        temperature_c: float | Measured,
+        wet_bulb_c: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        wet_bulb_c: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        wet_bulb_c: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        wet_bulb_c: float | tuple[float, float],
+        pressure_pa: float | tuple[float, float] = 101325.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        wet_bulb_c: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        wet_bulb_c: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _WetBulb(Formula):
+    """Thermodynamic wet bulb of air: the root of the energy balance, over water, below 0 °C over ice."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float,
+        relative_humidity_percent: float,
+        pressure_pa: float = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Thermodynamic wet bulb of air: the root of the energy balance, over water, below 0 °C over ice."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        temperature_c: float | _Array | Measured | MeasuredArray,
+        relative_humidity_percent: float | _Array | Measured | MeasuredArray,
+        pressure_pa: float | _Array | Measured | MeasuredArray = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        temperature_c: float | Measured,
+        relative_humidity_percent: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        temperature_c: float | _Array,
+        relative_humidity_percent: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        temperature_c: float | tuple[float, float],
+        relative_humidity_percent: float | tuple[float, float],
+        pressure_pa: float | tuple[float, float] = 101325.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        temperature_c: float | Measured | Distribution,
+        relative_humidity_percent: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _StandardPressure(Formula):
+    """Pressure of the standard atmosphere at an altitude above the sea."""
+
+    @overload
+    def __call__(self, altitude_m: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Pressure of the standard atmosphere at an altitude above the sea."""
+    @overload
+    def __call__(self, altitude_m: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
+    @overload
+    def __call__(  # type: ignore
+        self,
+        altitude_m: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        altitude_m: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, altitude_m: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, altitude_m: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        altitude_m: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, altitude_m: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        altitude_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        altitude_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _AltitudeFromPressure(Formula):
+    """Altitude above the sea at which the standard atmosphere has a pressure."""
+
+    @overload
+    def __call__(self, pressure_pa: float, *, errors: Literal["raise", "nan"] = "raise") -> float:  # type: ignore
+        """Altitude above the sea at which the standard atmosphere has a pressure."""
+    @overload
+    def __call__(self, pressure_pa: float | Measured, *, order: Literal[1, 2] = 1) -> Measured: ...  # type: ignore
+    @overload
+    def __call__(  # type: ignore
+        self,
+        pressure_pa: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        pressure_pa: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, pressure_pa: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(self, pressure_pa: float | Measured) -> dict[str, float]: ...  # type: ignore
+    @overload
+    def sensitivities(
+        self,
+        pressure_pa: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(self, pressure_pa: float | tuple[float, float]) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        pressure_pa: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        pressure_pa: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _DecayConcentration(Formula):
+    """Concentration in a mixed room some time after the source has stopped."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        initial_ppm: float,
+        air_changes_per_h: float,
+        time_h: float,
+        outside_ppm: float = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Concentration in a mixed room some time after the source has stopped."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        initial_ppm: float | Measured,
+        air_changes_per_h: float | Measured,
+        time_h: float | Measured,
+        outside_ppm: float | Measured = 0.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        initial_ppm: float | _Array,
+        air_changes_per_h: float | _Array,
+        time_h: float | _Array,
+        outside_ppm: float | _Array = 0.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        initial_ppm: float | _Array | Measured | MeasuredArray,
+        air_changes_per_h: float | _Array | Measured | MeasuredArray,
+        time_h: float | _Array | Measured | MeasuredArray,
+        outside_ppm: float | _Array | Measured | MeasuredArray = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        initial_ppm: float | Measured,
+        air_changes_per_h: float | Measured,
+        time_h: float | Measured,
+        outside_ppm: float | Measured = 0.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        initial_ppm: float | Measured,
+        air_changes_per_h: float | Measured,
+        time_h: float | Measured,
+        outside_ppm: float | Measured = 0.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        initial_ppm: float | _Array,
+        air_changes_per_h: float | _Array,
+        time_h: float | _Array,
+        outside_ppm: float | _Array = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        initial_ppm: float | tuple[float, float],
+        air_changes_per_h: float | tuple[float, float],
+        time_h: float | tuple[float, float],
+        outside_ppm: float | tuple[float, float] = 0.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        initial_ppm: float | Measured | Distribution,
+        air_changes_per_h: float | Measured | Distribution,
+        time_h: float | Measured | Distribution,
+        outside_ppm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        initial_ppm: float | Measured | Distribution,
+        air_changes_per_h: float | Measured | Distribution,
+        time_h: float | Measured | Distribution,
+        outside_ppm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _RoomConcentration(Formula):
+    """Concentration in a mixed room with a steady source, some time after it began."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        source_l_per_s: float,
+        room_volume_m3: float,
+        air_changes_per_h: float,
+        time_h: float,
+        initial_ppm: float = 0.0,
+        outside_ppm: float = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Concentration in a mixed room with a steady source, some time after it began."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        source_l_per_s: float | Measured,
+        room_volume_m3: float | Measured,
+        air_changes_per_h: float | Measured,
+        time_h: float | Measured,
+        initial_ppm: float | Measured = 0.0,
+        outside_ppm: float | Measured = 0.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        source_l_per_s: float | _Array,
+        room_volume_m3: float | _Array,
+        air_changes_per_h: float | _Array,
+        time_h: float | _Array,
+        initial_ppm: float | _Array = 0.0,
+        outside_ppm: float | _Array = 0.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        source_l_per_s: float | _Array | Measured | MeasuredArray,
+        room_volume_m3: float | _Array | Measured | MeasuredArray,
+        air_changes_per_h: float | _Array | Measured | MeasuredArray,
+        time_h: float | _Array | Measured | MeasuredArray,
+        initial_ppm: float | _Array | Measured | MeasuredArray = 0.0,
+        outside_ppm: float | _Array | Measured | MeasuredArray = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        source_l_per_s: float | Measured,
+        room_volume_m3: float | Measured,
+        air_changes_per_h: float | Measured,
+        time_h: float | Measured,
+        initial_ppm: float | Measured = 0.0,
+        outside_ppm: float | Measured = 0.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        source_l_per_s: float | Measured,
+        room_volume_m3: float | Measured,
+        air_changes_per_h: float | Measured,
+        time_h: float | Measured,
+        initial_ppm: float | Measured = 0.0,
+        outside_ppm: float | Measured = 0.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        source_l_per_s: float | _Array,
+        room_volume_m3: float | _Array,
+        air_changes_per_h: float | _Array,
+        time_h: float | _Array,
+        initial_ppm: float | _Array = 0.0,
+        outside_ppm: float | _Array = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        source_l_per_s: float | tuple[float, float],
+        room_volume_m3: float | tuple[float, float],
+        air_changes_per_h: float | tuple[float, float],
+        time_h: float | tuple[float, float],
+        initial_ppm: float | tuple[float, float] = 0.0,
+        outside_ppm: float | tuple[float, float] = 0.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        source_l_per_s: float | Measured | Distribution,
+        room_volume_m3: float | Measured | Distribution,
+        air_changes_per_h: float | Measured | Distribution,
+        time_h: float | Measured | Distribution,
+        initial_ppm: float | Measured | Distribution = 0.0,
+        outside_ppm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        source_l_per_s: float | Measured | Distribution,
+        room_volume_m3: float | Measured | Distribution,
+        air_changes_per_h: float | Measured | Distribution,
+        time_h: float | Measured | Distribution,
+        initial_ppm: float | Measured | Distribution = 0.0,
+        outside_ppm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _TimeToConcentration(Formula):
+    """Time after which a mixed room reaches a concentration, rising with its source or falling without one."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        limit_ppm: float,
+        source_l_per_s: float,
+        room_volume_m3: float,
+        air_changes_per_h: float,
+        initial_ppm: float = 0.0,
+        outside_ppm: float = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Time after which a mixed room reaches a concentration, rising with its source or falling without one."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        limit_ppm: float | Measured,
+        source_l_per_s: float | Measured,
+        room_volume_m3: float | Measured,
+        air_changes_per_h: float | Measured,
+        initial_ppm: float | Measured = 0.0,
+        outside_ppm: float | Measured = 0.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        limit_ppm: float | _Array,
+        source_l_per_s: float | _Array,
+        room_volume_m3: float | _Array,
+        air_changes_per_h: float | _Array,
+        initial_ppm: float | _Array = 0.0,
+        outside_ppm: float | _Array = 0.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        limit_ppm: float | _Array | Measured | MeasuredArray,
+        source_l_per_s: float | _Array | Measured | MeasuredArray,
+        room_volume_m3: float | _Array | Measured | MeasuredArray,
+        air_changes_per_h: float | _Array | Measured | MeasuredArray,
+        initial_ppm: float | _Array | Measured | MeasuredArray = 0.0,
+        outside_ppm: float | _Array | Measured | MeasuredArray = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        limit_ppm: float | Measured,
+        source_l_per_s: float | Measured,
+        room_volume_m3: float | Measured,
+        air_changes_per_h: float | Measured,
+        initial_ppm: float | Measured = 0.0,
+        outside_ppm: float | Measured = 0.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        limit_ppm: float | Measured,
+        source_l_per_s: float | Measured,
+        room_volume_m3: float | Measured,
+        air_changes_per_h: float | Measured,
+        initial_ppm: float | Measured = 0.0,
+        outside_ppm: float | Measured = 0.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        limit_ppm: float | _Array,
+        source_l_per_s: float | _Array,
+        room_volume_m3: float | _Array,
+        air_changes_per_h: float | _Array,
+        initial_ppm: float | _Array = 0.0,
+        outside_ppm: float | _Array = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        limit_ppm: float | tuple[float, float],
+        source_l_per_s: float | tuple[float, float],
+        room_volume_m3: float | tuple[float, float],
+        air_changes_per_h: float | tuple[float, float],
+        initial_ppm: float | tuple[float, float] = 0.0,
+        outside_ppm: float | tuple[float, float] = 0.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        limit_ppm: float | Measured | Distribution,
+        source_l_per_s: float | Measured | Distribution,
+        room_volume_m3: float | Measured | Distribution,
+        air_changes_per_h: float | Measured | Distribution,
+        initial_ppm: float | Measured | Distribution = 0.0,
+        outside_ppm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        limit_ppm: float | Measured | Distribution,
+        source_l_per_s: float | Measured | Distribution,
+        room_volume_m3: float | Measured | Distribution,
+        air_changes_per_h: float | Measured | Distribution,
+        initial_ppm: float | Measured | Distribution = 0.0,
+        outside_ppm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _AirChangesFromDecay(Formula):
+    """Air changes an hour of a mixed room from two readings of a concentration that decays."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        initial_ppm: float,
+        final_ppm: float,
+        time_h: float,
+        outside_ppm: float = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Air changes an hour of a mixed room from two readings of a concentration that decays."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        initial_ppm: float | Measured,
+        final_ppm: float | Measured,
+        time_h: float | Measured,
+        outside_ppm: float | Measured = 0.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        initial_ppm: float | _Array,
+        final_ppm: float | _Array,
+        time_h: float | _Array,
+        outside_ppm: float | _Array = 0.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        initial_ppm: float | _Array | Measured | MeasuredArray,
+        final_ppm: float | _Array | Measured | MeasuredArray,
+        time_h: float | _Array | Measured | MeasuredArray,
+        outside_ppm: float | _Array | Measured | MeasuredArray = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        initial_ppm: float | Measured,
+        final_ppm: float | Measured,
+        time_h: float | Measured,
+        outside_ppm: float | Measured = 0.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        initial_ppm: float | Measured,
+        final_ppm: float | Measured,
+        time_h: float | Measured,
+        outside_ppm: float | Measured = 0.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        initial_ppm: float | _Array,
+        final_ppm: float | _Array,
+        time_h: float | _Array,
+        outside_ppm: float | _Array = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        initial_ppm: float | tuple[float, float],
+        final_ppm: float | tuple[float, float],
+        time_h: float | tuple[float, float],
+        outside_ppm: float | tuple[float, float] = 0.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        initial_ppm: float | Measured | Distribution,
+        final_ppm: float | Measured | Distribution,
+        time_h: float | Measured | Distribution,
+        outside_ppm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        initial_ppm: float | Measured | Distribution,
+        final_ppm: float | Measured | Distribution,
+        time_h: float | Measured | Distribution,
+        outside_ppm: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _StackPressure(Formula):
+    """Pressure that drives air up a shaft because it is lighter than the air outside; negative: it holds it back."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        outside_density_kg_per_m3: float,
+        density_kg_per_m3: float,
+        rise_m: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Pressure that drives air up a shaft because it is lighter than the air outside; negative: it holds it back."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        outside_density_kg_per_m3: float | Measured,
+        density_kg_per_m3: float | Measured,
+        rise_m: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        outside_density_kg_per_m3: float | _Array,
+        density_kg_per_m3: float | _Array,
+        rise_m: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        outside_density_kg_per_m3: float | _Array | Measured | MeasuredArray,
+        density_kg_per_m3: float | _Array | Measured | MeasuredArray,
+        rise_m: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        outside_density_kg_per_m3: float | Measured,
+        density_kg_per_m3: float | Measured,
+        rise_m: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        outside_density_kg_per_m3: float | Measured,
+        density_kg_per_m3: float | Measured,
+        rise_m: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        outside_density_kg_per_m3: float | _Array,
+        density_kg_per_m3: float | _Array,
+        rise_m: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        outside_density_kg_per_m3: float | tuple[float, float],
+        density_kg_per_m3: float | tuple[float, float],
+        rise_m: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        outside_density_kg_per_m3: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        rise_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        outside_density_kg_per_m3: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        rise_m: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _StackPressureFromTemperatures(Formula):
+    """The same from the temperatures inside and outside, as for dry air."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        inside_c: float,
+        outside_c: float,
+        rise_m: float,
+        pressure_pa: float = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """The same from the temperatures inside and outside, as for dry air."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        inside_c: float | Measured,
+        outside_c: float | Measured,
+        rise_m: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        inside_c: float | _Array,
+        outside_c: float | _Array,
+        rise_m: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        inside_c: float | _Array | Measured | MeasuredArray,
+        outside_c: float | _Array | Measured | MeasuredArray,
+        rise_m: float | _Array | Measured | MeasuredArray,
+        pressure_pa: float | _Array | Measured | MeasuredArray = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        inside_c: float | Measured,
+        outside_c: float | Measured,
+        rise_m: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        inside_c: float | Measured,
+        outside_c: float | Measured,
+        rise_m: float | Measured,
+        pressure_pa: float | Measured = 101325.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        inside_c: float | _Array,
+        outside_c: float | _Array,
+        rise_m: float | _Array,
+        pressure_pa: float | _Array = 101325.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        inside_c: float | tuple[float, float],
+        outside_c: float | tuple[float, float],
+        rise_m: float | tuple[float, float],
+        pressure_pa: float | tuple[float, float] = 101325.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        inside_c: float | Measured | Distribution,
+        outside_c: float | Measured | Distribution,
+        rise_m: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        inside_c: float | Measured | Distribution,
+        outside_c: float | Measured | Distribution,
+        rise_m: float | Measured | Distribution,
+        pressure_pa: float | Measured | Distribution = 101325.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _InfiltrationFlow(Formula):
+    """Air that wind and warmth drive through the leaks of a dwelling while no fan runs."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        leakage_area_mm2: float,
+        temperature_difference_k: float,
+        wind_m_per_s: float,
+        stack_coefficient: float,
+        wind_coefficient: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Air that wind and warmth drive through the leaks of a dwelling while no fan runs."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        leakage_area_mm2: float | Measured,
+        temperature_difference_k: float | Measured,
+        wind_m_per_s: float | Measured,
+        stack_coefficient: float | Measured,
+        wind_coefficient: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        leakage_area_mm2: float | _Array,
+        temperature_difference_k: float | _Array,
+        wind_m_per_s: float | _Array,
+        stack_coefficient: float | _Array,
+        wind_coefficient: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        leakage_area_mm2: float | _Array | Measured | MeasuredArray,
+        temperature_difference_k: float | _Array | Measured | MeasuredArray,
+        wind_m_per_s: float | _Array | Measured | MeasuredArray,
+        stack_coefficient: float | _Array | Measured | MeasuredArray,
+        wind_coefficient: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        leakage_area_mm2: float | Measured,
+        temperature_difference_k: float | Measured,
+        wind_m_per_s: float | Measured,
+        stack_coefficient: float | Measured,
+        wind_coefficient: float | Measured,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        leakage_area_mm2: float | Measured,
+        temperature_difference_k: float | Measured,
+        wind_m_per_s: float | Measured,
+        stack_coefficient: float | Measured,
+        wind_coefficient: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        leakage_area_mm2: float | _Array,
+        temperature_difference_k: float | _Array,
+        wind_m_per_s: float | _Array,
+        stack_coefficient: float | _Array,
+        wind_coefficient: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        leakage_area_mm2: float | tuple[float, float],
+        temperature_difference_k: float | tuple[float, float],
+        wind_m_per_s: float | tuple[float, float],
+        stack_coefficient: float | tuple[float, float],
+        wind_coefficient: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        leakage_area_mm2: float | Measured | Distribution,
+        temperature_difference_k: float | Measured | Distribution,
+        wind_m_per_s: float | Measured | Distribution,
+        stack_coefficient: float | Measured | Distribution,
+        wind_coefficient: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        leakage_area_mm2: float | Measured | Distribution,
+        temperature_difference_k: float | Measured | Distribution,
+        wind_m_per_s: float | Measured | Distribution,
+        stack_coefficient: float | Measured | Distribution,
+        wind_coefficient: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _VelocityFromVelocityPressure(Formula):
+    """Velocity from the velocity pressure that a pitot tube reads."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_pressure_pa: float,
+        density_kg_per_m3: float,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Velocity from the velocity pressure that a pitot tube reads."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_pressure_pa: float | Measured,
+        density_kg_per_m3: float | Measured,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_pressure_pa: float | _Array,
+        density_kg_per_m3: float | _Array,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        velocity_pressure_pa: float | _Array | Measured | MeasuredArray,
+        density_kg_per_m3: float | _Array | Measured | MeasuredArray,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, velocity_pressure_pa: float | Measured, density_kg_per_m3: float | Measured) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        velocity_pressure_pa: float | Measured,
+        density_kg_per_m3: float | Measured,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        velocity_pressure_pa: float | _Array,
+        density_kg_per_m3: float | _Array,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        velocity_pressure_pa: float | tuple[float, float],
+        density_kg_per_m3: float | tuple[float, float],
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        velocity_pressure_pa: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        velocity_pressure_pa: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _GrilleFlow(Formula):
+    """Air flow from the mean velocity before a grille, its face area and the factor that belongs to both."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_m_per_s: float,
+        face_area_mm2: float,
+        correction_factor: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Air flow from the mean velocity before a grille, its face area and the factor that belongs to both."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_m_per_s: float | Measured,
+        face_area_mm2: float | Measured,
+        correction_factor: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        velocity_m_per_s: float | _Array,
+        face_area_mm2: float | _Array,
+        correction_factor: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        velocity_m_per_s: float | _Array | Measured | MeasuredArray,
+        face_area_mm2: float | _Array | Measured | MeasuredArray,
+        correction_factor: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        velocity_m_per_s: float | Measured,
+        face_area_mm2: float | Measured,
+        correction_factor: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        velocity_m_per_s: float | Measured,
+        face_area_mm2: float | Measured,
+        correction_factor: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        velocity_m_per_s: float | _Array,
+        face_area_mm2: float | _Array,
+        correction_factor: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        velocity_m_per_s: float | tuple[float, float],
+        face_area_mm2: float | tuple[float, float],
+        correction_factor: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        velocity_m_per_s: float | Measured | Distribution,
+        face_area_mm2: float | Measured | Distribution,
+        correction_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        velocity_m_per_s: float | Measured | Distribution,
+        face_area_mm2: float | Measured | Distribution,
+        correction_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _FlowMeasurementUncertainty(Formula):
+    """Relative standard uncertainty of a measured flow."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        limit_percent: float,
+        repeatability_percent: float,
+        correction_percent: float = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Relative standard uncertainty of a measured flow."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        limit_percent: float | Measured,
+        repeatability_percent: float | Measured,
+        correction_percent: float | Measured = 0.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        limit_percent: float | _Array,
+        repeatability_percent: float | _Array,
+        correction_percent: float | _Array = 0.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        limit_percent: float | _Array | Measured | MeasuredArray,
+        repeatability_percent: float | _Array | Measured | MeasuredArray,
+        correction_percent: float | _Array | Measured | MeasuredArray = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        limit_percent: float | Measured,
+        repeatability_percent: float | Measured,
+        correction_percent: float | Measured = 0.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        limit_percent: float | Measured,
+        repeatability_percent: float | Measured,
+        correction_percent: float | Measured = 0.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        limit_percent: float | _Array,
+        repeatability_percent: float | _Array,
+        correction_percent: float | _Array = 0.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        limit_percent: float | tuple[float, float],
+        repeatability_percent: float | tuple[float, float],
+        correction_percent: float | tuple[float, float] = 0.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        limit_percent: float | Measured | Distribution,
+        repeatability_percent: float | Measured | Distribution,
+        correction_percent: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        limit_percent: float | Measured | Distribution,
+        repeatability_percent: float | Measured | Distribution,
+        correction_percent: float | Measured | Distribution = 0.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _OrificeDischargeCoefficient(Formula):
+    """Discharge coefficient of a sharp orifice plate (Reader-Harris and Gallagher)."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        orifice_mm: float,
+        diameter_mm: float,
+        reynolds: float,
+        taps: _Taps,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Discharge coefficient of a sharp orifice plate (Reader-Harris and Gallagher)."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        orifice_mm: float | Measured,
+        diameter_mm: float | Measured,
+        reynolds: float | Measured,
+        taps: _Taps,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        orifice_mm: float | _Array,
+        diameter_mm: float | _Array,
+        reynolds: float | _Array,
+        taps: _Taps | Sequence[_Taps] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        orifice_mm: float | _Array | Measured | MeasuredArray,
+        diameter_mm: float | _Array | Measured | MeasuredArray,
+        reynolds: float | _Array | Measured | MeasuredArray,
+        taps: _Taps | Sequence[_Taps] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        orifice_mm: float | Measured,
+        diameter_mm: float | Measured,
+        reynolds: float | Measured,
+        taps: _Taps,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        orifice_mm: float | Measured,
+        diameter_mm: float | Measured,
+        reynolds: float | Measured,
+        taps: _Taps,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        orifice_mm: float | _Array,
+        diameter_mm: float | _Array,
+        reynolds: float | _Array,
+        taps: _Taps | Sequence[_Taps] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        orifice_mm: float | tuple[float, float],
+        diameter_mm: float | tuple[float, float],
+        reynolds: float | tuple[float, float],
+        taps: _Taps,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        orifice_mm: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        reynolds: float | Measured | Distribution,
+        taps: _Taps,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        orifice_mm: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        reynolds: float | Measured | Distribution,
+        taps: _Taps,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _OrificeExpansibility(Formula):
+    """Expansibility factor of a sharp orifice plate: what the gas expands on its way through."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        orifice_mm: float,
+        diameter_mm: float,
+        upstream_pa: float,
+        downstream_pa: float,
+        isentropic_exponent: float = 1.4,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Expansibility factor of a sharp orifice plate: what the gas expands on its way through."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        orifice_mm: float | Measured,
+        diameter_mm: float | Measured,
+        upstream_pa: float | Measured,
+        downstream_pa: float | Measured,
+        isentropic_exponent: float | Measured = 1.4,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        orifice_mm: float | _Array,
+        diameter_mm: float | _Array,
+        upstream_pa: float | _Array,
+        downstream_pa: float | _Array,
+        isentropic_exponent: float | _Array = 1.4,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        orifice_mm: float | _Array | Measured | MeasuredArray,
+        diameter_mm: float | _Array | Measured | MeasuredArray,
+        upstream_pa: float | _Array | Measured | MeasuredArray,
+        downstream_pa: float | _Array | Measured | MeasuredArray,
+        isentropic_exponent: float | _Array | Measured | MeasuredArray = 1.4,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        orifice_mm: float | Measured,
+        diameter_mm: float | Measured,
+        upstream_pa: float | Measured,
+        downstream_pa: float | Measured,
+        isentropic_exponent: float | Measured = 1.4,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        orifice_mm: float | Measured,
+        diameter_mm: float | Measured,
+        upstream_pa: float | Measured,
+        downstream_pa: float | Measured,
+        isentropic_exponent: float | Measured = 1.4,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        orifice_mm: float | _Array,
+        diameter_mm: float | _Array,
+        upstream_pa: float | _Array,
+        downstream_pa: float | _Array,
+        isentropic_exponent: float | _Array = 1.4,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        orifice_mm: float | tuple[float, float],
+        diameter_mm: float | tuple[float, float],
+        upstream_pa: float | tuple[float, float],
+        downstream_pa: float | tuple[float, float],
+        isentropic_exponent: float | tuple[float, float] = 1.4,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        orifice_mm: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        upstream_pa: float | Measured | Distribution,
+        downstream_pa: float | Measured | Distribution,
+        isentropic_exponent: float | Measured | Distribution = 1.4,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        orifice_mm: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        upstream_pa: float | Measured | Distribution,
+        downstream_pa: float | Measured | Distribution,
+        isentropic_exponent: float | Measured | Distribution = 1.4,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _OrificeFlow(Formula):
+    """Flow through an orifice plate from the pressure across it."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        orifice_mm: float,
+        diameter_mm: float,
+        pressure_difference_pa: float,
+        density_kg_per_m3: float,
+        discharge_coefficient: float,
+        expansibility_factor: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Flow through an orifice plate from the pressure across it."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        orifice_mm: float | Measured,
+        diameter_mm: float | Measured,
+        pressure_difference_pa: float | Measured,
+        density_kg_per_m3: float | Measured,
+        discharge_coefficient: float | Measured,
+        expansibility_factor: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        orifice_mm: float | _Array,
+        diameter_mm: float | _Array,
+        pressure_difference_pa: float | _Array,
+        density_kg_per_m3: float | _Array,
+        discharge_coefficient: float | _Array,
+        expansibility_factor: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        orifice_mm: float | _Array | Measured | MeasuredArray,
+        diameter_mm: float | _Array | Measured | MeasuredArray,
+        pressure_difference_pa: float | _Array | Measured | MeasuredArray,
+        density_kg_per_m3: float | _Array | Measured | MeasuredArray,
+        discharge_coefficient: float | _Array | Measured | MeasuredArray,
+        expansibility_factor: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        orifice_mm: float | Measured,
+        diameter_mm: float | Measured,
+        pressure_difference_pa: float | Measured,
+        density_kg_per_m3: float | Measured,
+        discharge_coefficient: float | Measured,
+        expansibility_factor: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        orifice_mm: float | Measured,
+        diameter_mm: float | Measured,
+        pressure_difference_pa: float | Measured,
+        density_kg_per_m3: float | Measured,
+        discharge_coefficient: float | Measured,
+        expansibility_factor: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        orifice_mm: float | _Array,
+        diameter_mm: float | _Array,
+        pressure_difference_pa: float | _Array,
+        density_kg_per_m3: float | _Array,
+        discharge_coefficient: float | _Array,
+        expansibility_factor: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        orifice_mm: float | tuple[float, float],
+        diameter_mm: float | tuple[float, float],
+        pressure_difference_pa: float | tuple[float, float],
+        density_kg_per_m3: float | tuple[float, float],
+        discharge_coefficient: float | tuple[float, float],
+        expansibility_factor: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        orifice_mm: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        pressure_difference_pa: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        discharge_coefficient: float | Measured | Distribution,
+        expansibility_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        orifice_mm: float | Measured | Distribution,
+        diameter_mm: float | Measured | Distribution,
+        pressure_difference_pa: float | Measured | Distribution,
+        density_kg_per_m3: float | Measured | Distribution,
+        discharge_coefficient: float | Measured | Distribution,
+        expansibility_factor: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _DivergingBranchCoefficient(Formula):
+    """Loss coefficient of the air that leaves into the branch of a wye."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float,
+        angle_deg: _AngleDeg,
+        branch_diameter_ratio: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Loss coefficient of the air that leaves into the branch of a wye."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float | Measured,
+        angle_deg: _AngleDeg,
+        branch_diameter_ratio: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float | _Array,
+        angle_deg: _AngleDeg | Sequence[_AngleDeg] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        branch_diameter_ratio: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        branch_flow_ratio: float | _Array | Measured | MeasuredArray,
+        angle_deg: _AngleDeg | Sequence[_AngleDeg] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        branch_diameter_ratio: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        branch_flow_ratio: float | Measured,
+        angle_deg: _AngleDeg,
+        branch_diameter_ratio: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        branch_flow_ratio: float | Measured,
+        angle_deg: _AngleDeg,
+        branch_diameter_ratio: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        branch_flow_ratio: float | _Array,
+        angle_deg: _AngleDeg | Sequence[_AngleDeg] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        branch_diameter_ratio: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        branch_flow_ratio: float | tuple[float, float],
+        angle_deg: _AngleDeg,
+        branch_diameter_ratio: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        branch_flow_ratio: float | Measured | Distribution,
+        angle_deg: _AngleDeg,
+        branch_diameter_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        branch_flow_ratio: float | Measured | Distribution,
+        angle_deg: _AngleDeg,
+        branch_diameter_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _DivergingRunCoefficient(Formula):
+    """Loss coefficient of the air that goes straight on past a branch that takes some of it."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float,
+        branch_diameter_ratio: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Loss coefficient of the air that goes straight on past a branch that takes some of it."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float | Measured,
+        branch_diameter_ratio: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float | _Array,
+        branch_diameter_ratio: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        branch_flow_ratio: float | _Array | Measured | MeasuredArray,
+        branch_diameter_ratio: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(self, branch_flow_ratio: float | Measured, branch_diameter_ratio: float | Measured = 1.0) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        branch_flow_ratio: float | Measured,
+        branch_diameter_ratio: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        branch_flow_ratio: float | _Array,
+        branch_diameter_ratio: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        branch_flow_ratio: float | tuple[float, float],
+        branch_diameter_ratio: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        branch_flow_ratio: float | Measured | Distribution,
+        branch_diameter_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        branch_flow_ratio: float | Measured | Distribution,
+        branch_diameter_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _ConvergingBranchCoefficient(Formula):
+    """Loss coefficient of the air that comes in by the branch of a tee or wye."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Loss coefficient of the air that comes in by the branch of a tee or wye."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float | Measured,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float | _Array,
+        angle_deg: _AngleDeg2 | Sequence[_AngleDeg2] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        branch_diameter_ratio: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        branch_flow_ratio: float | _Array | Measured | MeasuredArray,
+        angle_deg: _AngleDeg2 | Sequence[_AngleDeg2] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        branch_diameter_ratio: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        branch_flow_ratio: float | Measured,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        branch_flow_ratio: float | Measured,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        branch_flow_ratio: float | _Array,
+        angle_deg: _AngleDeg2 | Sequence[_AngleDeg2] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        branch_diameter_ratio: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        branch_flow_ratio: float | tuple[float, float],
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        branch_flow_ratio: float | Measured | Distribution,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        branch_flow_ratio: float | Measured | Distribution,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
+class _ConvergingRunCoefficient(Formula):
+    """Loss coefficient of the air that comes straight on, past a branch that adds to it."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+    ) -> float:
+        """Loss coefficient of the air that comes straight on, past a branch that adds to it."""
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float | Measured,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | Measured = 1.0,
+        *,
+        order: Literal[1, 2] = 1,
+    ) -> Measured: ...
+    @overload
+    def __call__(  # type: ignore
+        self,
+        branch_flow_ratio: float | _Array,
+        angle_deg: _AngleDeg2 | Sequence[_AngleDeg2] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        branch_diameter_ratio: float | _Array = 1.0,
+        *,
+        out: npt.NDArray[np.float64] | None = None,
+        where: bool | npt.NDArray[np.bool_] = True,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> npt.NDArray[np.float64]: ...
+    @overload
+    def __call__(
+        self,
+        branch_flow_ratio: float | _Array | Measured | MeasuredArray,
+        angle_deg: _AngleDeg2 | Sequence[_AngleDeg2] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        branch_diameter_ratio: float | _Array | Measured | MeasuredArray = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> MeasuredArray: ...
+    def worked(
+        self,
+        branch_flow_ratio: float | Measured,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | Measured = 1.0,
+    ) -> Worked: ...
+    def equation(self, latex: bool = False) -> str: ...
+    @overload
+    def sensitivities(  # type: ignore
+        self,
+        branch_flow_ratio: float | Measured,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | Measured = 1.0,
+    ) -> dict[str, float]: ...
+    @overload
+    def sensitivities(
+        self,
+        branch_flow_ratio: float | _Array,
+        angle_deg: _AngleDeg2 | Sequence[_AngleDeg2] | npt.NDArray[np.str_] | npt.NDArray[np.object_] | _Array,
+        branch_diameter_ratio: float | _Array = 1.0,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+    ) -> dict[str, npt.NDArray[np.float64]]: ...
+    def bounds(
+        self,
+        branch_flow_ratio: float | tuple[float, float],
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | tuple[float, float] = 1.0,
+    ) -> tuple[float, float]: ...
+    def monte_carlo(
+        self,
+        branch_flow_ratio: float | Measured | Distribution,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> MonteCarlo: ...
+    def propagate(
+        self,
+        branch_flow_ratio: float | Measured | Distribution,
+        angle_deg: _AngleDeg2,
+        branch_diameter_ratio: float | Measured | Distribution = 1.0,
+        *,
+        trials: int | None = None,
+        digits: int = 2,
+        probability: float = 0.95,
+        seed: int = 1,
+        threads: int = 1,
+        most: int = 5_000_000,
+        refused_share: float = 0.001,
+    ) -> Propagated: ...
+
+@final
 class _RequiredExtract(Formula):
     """The extract rate that a rulebook asks for in a kind of room, in l/s, with its source."""
 
@@ -4317,7 +7645,7 @@ class _DuctRun(Formula):
 
 @final
 class _OperatingPoint(Formula):
-    """Where a fan's curve meets the system: every intersection, which of them can be held, the flow with its uncertainty, power and specific fan power; density, speed, and equal fans in series or in parallel."""
+    """Where a fan's curve meets the system: every intersection, which of them can be held, the flow with its uncertainty, power and specific fan power; density, speed, equal fans in series or in parallel, or two unlike ones: curves added exactly, and said where the weaker is driven."""
 
     def __call__(
         self,
@@ -4326,8 +7654,10 @@ class _OperatingPoint(Formula):
         air: dict[str, Any] | None = None,
         fan_percent: float | None = None,
         system_percent: float | None = None,
+        second_fan: dict[str, Any] | None = None,
+        arrangement: str | None = None,
     ) -> Result:
-        """Where a fan's curve meets the system: every intersection, which of them can be held, the flow with its uncertainty, power and specific fan power; density, speed, and equal fans in series or in parallel."""
+        """Where a fan's curve meets the system: every intersection, which of them can be held, the flow with its uncertainty, power and specific fan power; density, speed, equal fans in series or in parallel, or two unlike ones: curves added exactly, and said where the weaker is driven."""
 
 @final
 class _OperatingFlows(Formula):
@@ -4464,6 +7794,27 @@ class _OutletOptions(Formula):
         air: dict[str, Any] | None = None,
     ) -> Result:
         """Outlets that a fan could blow through, held against each other: flow with its doubt, pressure of the run and its worst part, whether the rate is met, what to insulate, cost; ranked, and never one that ends in a void."""
+class _MeasuredFlow(Formula):
+    """A flow as it was measured, by hood, by anemometer at a grille or by traverse, with its correction and its standard uncertainty; its "reading" is what check_extract takes. An unpowered hood is corrected for with the fan's curve where it is given."""
+
+    def __call__(
+        self,
+        method: str,
+        readings: Sequence[float] | npt.NDArray[np.floating[Any]] | npt.NDArray[np.integer[Any]],
+        area_mm2: float | None = None,
+        correction_factor: float | None = None,
+        correction_percent: float | None = None,
+        instrument_percent: float | None = None,
+        instrument_limit: float | None = None,
+        repeatability_percent: float | None = None,
+        pressures: bool | None = None,
+        air: dict[str, Any] | None = None,
+        fan: dict[str, Any] | None = None,
+        hood_pressure_pa: float | None = None,
+        fan_percent: float | None = None,
+        hood_pressure_percent: float | None = None,
+    ) -> Result:
+        """A flow as it was measured, by hood, by anemometer at a grille or by traverse, with its correction and its standard uncertainty; its "reading" is what check_extract takes. An unpowered hood is corrected for with the fan's curve where it is given."""
 
 @final
 class _DuctNetwork(Formula):
@@ -4538,6 +7889,39 @@ relative_humidity: Final[_RelativeHumidity]
 humidity_ratio: Final[_HumidityRatio]
 air_density: Final[_AirDensity]
 air_viscosity: Final[_AirViscosity]
+saturation_pressure_sonntag: Final[_SaturationPressureSonntag]
+saturation_pressure_iapws: Final[_SaturationPressureIapws]
+dew_point_iso13788: Final[_DewPointIso13788]
+saturation_temperature: Final[_SaturationTemperature]
+vapour_pressure_from_humidity_ratio: Final[_VapourPressureFromHumidityRatio]
+relative_humidity_from_humidity_ratio: Final[_RelativeHumidityFromHumidityRatio]
+air_density_from_humidity_ratio: Final[_AirDensityFromHumidityRatio]
+vapour_concentration: Final[_VapourConcentration]
+moisture_removed: Final[_MoistureRemoved]
+enthalpy: Final[_Enthalpy]
+temperature_from_enthalpy: Final[_TemperatureFromEnthalpy]
+humidity_ratio_from_wet_bulb: Final[_HumidityRatioFromWetBulb]
+relative_humidity_from_wet_bulb: Final[_RelativeHumidityFromWetBulb]
+wet_bulb: Final[_WetBulb]
+standard_pressure: Final[_StandardPressure]
+altitude_from_pressure: Final[_AltitudeFromPressure]
+decay_concentration: Final[_DecayConcentration]
+room_concentration: Final[_RoomConcentration]
+time_to_concentration: Final[_TimeToConcentration]
+air_changes_from_decay: Final[_AirChangesFromDecay]
+stack_pressure: Final[_StackPressure]
+stack_pressure_from_temperatures: Final[_StackPressureFromTemperatures]
+infiltration_flow: Final[_InfiltrationFlow]
+velocity_from_velocity_pressure: Final[_VelocityFromVelocityPressure]
+grille_flow: Final[_GrilleFlow]
+flow_measurement_uncertainty: Final[_FlowMeasurementUncertainty]
+orifice_discharge_coefficient: Final[_OrificeDischargeCoefficient]
+orifice_expansibility: Final[_OrificeExpansibility]
+orifice_flow: Final[_OrificeFlow]
+diverging_branch_coefficient: Final[_DivergingBranchCoefficient]
+diverging_run_coefficient: Final[_DivergingRunCoefficient]
+converging_branch_coefficient: Final[_ConvergingBranchCoefficient]
+converging_run_coefficient: Final[_ConvergingRunCoefficient]
 required_extract: Final[_RequiredExtract]
 duct_run: Final[_DuctRun]
 operating_point: Final[_OperatingPoint]
@@ -4549,6 +7933,7 @@ traverse_points: Final[_TraversePoints]
 ventilation_required: Final[_VentilationRequired]
 commissioned_flow: Final[_CommissionedFlow]
 outlet_options: Final[_OutletOptions]
+measured_flow: Final[_MeasuredFlow]
 duct_network: Final[_DuctNetwork]
 
 __all__ = [
@@ -4613,6 +7998,39 @@ __all__ = [
     "humidity_ratio",
     "air_density",
     "air_viscosity",
+    "saturation_pressure_sonntag",
+    "saturation_pressure_iapws",
+    "dew_point_iso13788",
+    "saturation_temperature",
+    "vapour_pressure_from_humidity_ratio",
+    "relative_humidity_from_humidity_ratio",
+    "air_density_from_humidity_ratio",
+    "vapour_concentration",
+    "moisture_removed",
+    "enthalpy",
+    "temperature_from_enthalpy",
+    "humidity_ratio_from_wet_bulb",
+    "relative_humidity_from_wet_bulb",
+    "wet_bulb",
+    "standard_pressure",
+    "altitude_from_pressure",
+    "decay_concentration",
+    "room_concentration",
+    "time_to_concentration",
+    "air_changes_from_decay",
+    "stack_pressure",
+    "stack_pressure_from_temperatures",
+    "infiltration_flow",
+    "velocity_from_velocity_pressure",
+    "grille_flow",
+    "flow_measurement_uncertainty",
+    "orifice_discharge_coefficient",
+    "orifice_expansibility",
+    "orifice_flow",
+    "diverging_branch_coefficient",
+    "diverging_run_coefficient",
+    "converging_branch_coefficient",
+    "converging_run_coefficient",
     "required_extract",
     "duct_run",
     "operating_point",
@@ -4624,5 +8042,6 @@ __all__ = [
     "ventilation_required",
     "commissioned_flow",
     "outlet_options",
+    "measured_flow",
     "duct_network",
 ]

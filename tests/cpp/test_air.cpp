@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstdint>
 #include <makegood/air/fan_diagnosis.hpp>
+#include <makegood/air/measured_flow.hpp>
 #include <makegood/air/network.hpp>
 #include <makegood/air/outlets.hpp>
 #include <makegood/rules/all.hpp>
@@ -230,4 +231,47 @@ TEST_CASE("criteria of mould: wet for ever fails, dry passes, between them nobod
   for (const auto& c : surface_criteria(100.0, true, both)) CHECK(c.outcome == outcome::fail);
   for (const auto& c : surface_criteria(74.0, false, both)) CHECK(c.outcome == outcome::pass);
   for (const auto& c : surface_criteria(96.0, false, both)) CHECK(c.outcome == outcome::undecided);
+TEST_CASE("two unlike fans balance on both curves at once, or one of them is said to be driven") {
+  std::vector<fan_point> a, b;
+  for (int i = 0; i <= 50; ++i) {
+    const double q = 0.5 * i, r = 0.6 * i;
+    a.push_back({q, std::max(0.0, 50.0 - 0.08 * q * q)});
+    b.push_back({r, std::max(0.0, 40.0 - 40.0 / 900.0 * r * r)});
+  }
+  const fan_curve one(a), two(b);
+  for (int i = 1; i <= 60; ++i) {
+    system_curve system;
+    system.quadratic = 0.002 * i * i;
+    for (const auto stand : {fans_stand::series, fans_stand::parallel}) {
+      const auto r = operating_point_of_two(one, two, stand, system);
+      if (r.is != two_fans_result::state::found) {
+        CHECK(r.is == two_fans_result::state::one_driven);
+        const double strong = r.alone_l_per_s[static_cast<std::size_t>(1 - r.weaker)];
+        CHECK((stand == fans_stand::series ? strong : system(strong)) > r.weaker_limit);
+        continue;
+      }
+      const auto& at = r.all[r.used];
+      CHECK(std::fabs(system(at.flow_l_per_s) - at.pressure_pa) < 1e-9 * at.pressure_pa);
+      for (std::size_t k = 0; k < 2; ++k) CHECK(std::fabs((k == 0 ? one : two).pressure().at(at.fans[k].flow_l_per_s).value - at.fans[k].pressure_pa) < 1e-9 * at.pressure_pa);
+      const bool series = stand == fans_stand::series;
+      CHECK(std::fabs((series ? at.fans[0].pressure_pa + at.fans[1].pressure_pa : at.fans[0].flow_l_per_s + at.fans[1].flow_l_per_s) / (series ? at.pressure_pa : at.flow_l_per_s) - 1.0) <
+            1e-9);
+    }
+  }
+}
+
+TEST_CASE("a hood that takes nothing corrects nothing, and more hood corrects more") {
+  const fan_curve fan({{0, 60}, {10, 50}, {20, 30}, {30, 0}});
+  flow_measurement m;
+  m.readings = {12.0};
+  m.fan = &fan.pressure();
+  double last = 0.999999;
+  for (const double pressure : {0.0, 2.0, 5.0, 10.0, 20.0}) {
+    m.hood_pressure_pa = pressure;
+    const auto r = measured_flow(m);
+    CHECK(r.hood_factor > last);
+    if (pressure == 0.0) CHECK(std::fabs(r.hood_factor - 1.0) < 1e-12);
+    last = r.hood_factor;
+  }
+  CHECK(last > 1.2);
 }

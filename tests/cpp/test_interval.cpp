@@ -2,6 +2,7 @@
 // Enclosures: every value lies inside, and where a formula is monotone they are no wider than its corners.
 #include <doctest/doctest.h>
 #include <makegood/air/ducts.hpp>
+#include <makegood/air/moist_air.hpp>
 #include <makegood/electrical/list.hpp>
 #include <makegood/registry.hpp>
 #include <makegood/sensing/list.hpp>
@@ -129,14 +130,41 @@ const std::map<std::string, allowance> looser{
     {"lighting.luminous_intensity", {16, "9 operations, one of them a root"}},
     {"lighting.luminous_intensity_from_flux", {16, "8 operations and the square of a sine"}},
     {"lighting.line_illuminance", {32, "two roots, and 14 operations"}},
+    {"air.saturation_pressure_sonntag", {1000, "exp of a sum whose terms, up to 25 each, add up to 5 to 9"}},
+    {"air.saturation_pressure_iapws", {2000, "a difference of squares that loses digits, its root, to the power of four"}},
+    {"air.saturation_temperature", {100, "root of the logarithm of a saturation pressure; in steps at 273 K"}},
+    {"air.relative_humidity_from_humidity_ratio", {2000, "that of the saturation pressure"}},
+    {"air.air_density_from_humidity_ratio", {16, "9 operations"}},
+    {"air.vapour_concentration", {2000, "that of the saturation pressure"}},
+    {"air.moisture_removed", {8000, "two saturation pressures, whose difference magnifies"}},
+    {"air.humidity_ratio_from_wet_bulb", {4000, "that of the saturation pressure, and a difference that magnifies"}},
+    {"air.relative_humidity_from_wet_bulb", {4000, "two saturation pressures, and a difference that magnifies"}},
+    {"air.wet_bulb", {100, "root of a balance of products with saturation pressures; in steps at 273 K"}},
+    {"air.standard_pressure", {32, "a power by exp and log"}},
+    {"air.altitude_from_pressure", {1000, "1 less a power near 1"}},
+    {"air.decay_concentration", {400, "exp of a number up to 60"}},
+    {"air.room_concentration", {400, "1 less exp of a small number"}},
+    {"air.time_to_concentration", {100, "log1p of a quotient of differences"}},
+    {"air.air_changes_from_decay", {100, "logarithm of a quotient of differences"}},
+    {"air.stack_pressure", {16, "a difference that magnifies"}},
+    {"air.stack_pressure_from_temperatures", {64, "a difference that magnifies, and two temperatures in kelvin"}},
+    {"air.infiltration_flow", {16, "6 operations and a root"}},
+    {"air.grille_flow", {16, "4 operations; just above a power of two a step below is half a step above"}},
+    {"air.orifice_discharge_coefficient", {4e12, "a sum of parts of both signs: monotone, but cutting does not prove it on a wide box, where 1e-4 of the result is left open"}},
+    {"air.orifice_flow", {100, "a quotient to the power of four, taken off 1, and a root"}},
+    {"air.diverging_branch_coefficient", {400, "parts that cancel; it may pass through 0"}},
+    {"air.diverging_run_coefficient", {64, "it passes through 0 at a share of one half"}},
+    {"air.converging_branch_coefficient", {400, "parts that cancel; it passes through 0"}},
+    {"air.converging_run_coefficient", {4000, "parts that cancel; it may pass through 0"}},
 };
 /// Each formula has a stream of its own, so that a new one does not move the boxes of the others.
 std::mt19937 drawn_for(const std::string& name, std::uint32_t seed) {
   for (const char c : name) seed = (seed ^ static_cast<unsigned char>(c)) * 16777619u;
   return std::mt19937(seed);
 }
-/// The friction factor steps at Re 2300 and 4000, so that a box on which the regime changes is not monotone.
+/// The friction factor steps at Re 2300 and 4000, so that a box on which the regime changes is not monotone; the wet bulb where it freezes.
 bool regime_changes(const std::string& name, const numbers& x) {
+  if (name == "air.wet_bulb") return air::wet_bulb.unchecked(x[0], x[1], x[2]) < 0.0;
   if (name == "air.duct_pressure_loss") return air::reynolds_number.unchecked(air::duct_velocity.unchecked(x[0], x[1]), x[1], x[4], x[5]) < 4000.0;
   if (name != "air.duct_pressure_loss_rectangular") return false;
   return air::reynolds_number.unchecked(air::duct_velocity_rectangular.unchecked(x[0], x[1], x[2]), air::hydraulic_diameter.unchecked(x[1], x[2]), x[5], x[6]) < 4000.0;

@@ -153,6 +153,27 @@ def _special() -> dict[str, list[Point]]:
         "air.humidity_ratio": each("vapour_pressure_pa", [0.0, 1e-300, up(95000.0, -1), 95000.0 - 1e-6, 94999.0], pressure_pa=95000.0),
         "air.air_density": each("temperature_c", around(0.0, *NEAR)) + each("temperature_c", around(-zero_k + 200, 1e-9)),
         "air.air_viscosity": each("temperature_c", around(0.0, *NEAR)),
+        "air.saturation_pressure_sonntag": each("temperature_c", around(0.0, *NEAR)),
+        "air.dew_point_iso13788": each("relative_humidity_percent", [100.0, up(100.0, -1), 99.999, 0.1]) + each("temperature_c", around(0.0, *NEAR), relative_humidity_percent=100.0),
+        "air.saturation_temperature": each("vapour_pressure_pa", around(611.15357089076767, 1e-9, 1e-3) + around(611.21286745118838, 1e-9, 1e-3)),
+        "air.wet_bulb": each("relative_humidity_percent", [0.0, 1e-9, 1e-3, 99.999, up(100.0, -1), 100.0])
+        + each("temperature_c", around(0.0, *NEAR), relative_humidity_percent=100.0)
+        + each("relative_humidity_percent", [25.0, 27.0, 28.0, 29.0, 30.0, 32.0], temperature_c=8.0),
+        "air.humidity_ratio_from_wet_bulb": each("wet_bulb_c", around(0.0, *NEAR), temperature_c=5.0) + each("temperature_c", [20.0, up(20.0), 20.0 + 1e-9], wet_bulb_c=20.0),
+        "air.relative_humidity_from_wet_bulb": each("wet_bulb_c", around(0.0, *NEAR), temperature_c=5.0) + each("temperature_c", [20.0, up(20.0), 20.0 + 1e-9], wet_bulb_c=20.0),
+        "air.standard_pressure": each("altitude_m", around(0.0, *NEAR)),
+        "air.altitude_from_pressure": each("pressure_pa", around(101325.0, *NEAR)),
+        "air.room_concentration": each("time_h", [0.0, 1e-12, 1e-6, 1e-3, 100.0]),
+        "air.moisture_removed": each("outside_c", around(20.0, *NEAR), temperature_c=20.0, relative_humidity_percent=60.0, outside_humidity_percent=60.0),
+        "air.stack_pressure_from_temperatures": each("outside_c", around(20.0, *NEAR), inside_c=20.0),
+        "air.stack_pressure": each("density_kg_per_m3", around(1.2, 1e-9, 1e-6), outside_density_kg_per_m3=1.2),
+        "air.enthalpy": each("temperature_c", around(0.0, *NEAR)),
+        "air.orifice_discharge_coefficient": each("diameter_mm", around(71.12, 1e-9, 1e-3), orifice_mm=40.0),
+        "air.orifice_expansibility": each("downstream_pa", [100000.0, up(100000.0, -1), 99999.999], upstream_pa=100000.0),
+        "air.diverging_branch_coefficient": each("branch_flow_ratio", [0.0, 1e-9, 0.1, 0.3, 0.45, 1.0]) + each("branch_diameter_ratio", [0.1, 0.5], branch_flow_ratio=0.3),
+        "air.diverging_run_coefficient": each("branch_flow_ratio", [0.0, 1e-9, 0.1, 0.3, 0.5, up(0.5), 1.0]) + each("branch_diameter_ratio", [0.1, 0.5], branch_flow_ratio=0.3),
+        "air.converging_branch_coefficient": each("branch_flow_ratio", [0.0, 1e-9, 0.1, 0.26, 0.35, 1.0]) + each("branch_diameter_ratio", [0.1, 0.5], branch_flow_ratio=0.3),
+        "air.converging_run_coefficient": each("branch_flow_ratio", [0.0, 1e-9, 0.1, 0.3, 1.0]),
         "air.flexible_duct_multiplier": each("compression_percent", [0.0, 1e-15, 1e-9]),
     }
 
@@ -322,6 +343,22 @@ def _warming_scale(p: Point) -> float:
     return p["capacity_j_per_k"] / p["loss_w_per_k"] * size / short if short else math.inf
 
 
+def _limit_scale(p: Point) -> float:
+    added = p["source_l_per_s"] * 3.6e6 / (p["room_volume_m3"] * p["air_changes_per_h"])
+    size = added + p["initial_ppm"] + p["outside_ppm"] + p["limit_ppm"]
+    short = min(abs(p["outside_ppm"] + added - p["limit_ppm"]), abs(p["outside_ppm"] + added - p["initial_ppm"]))
+    return size / short / p["air_changes_per_h"] if short else math.inf
+
+
+def _vapour_ratio_scale(p: Point) -> float:
+    pressure = 611.2 * math.exp(17.62 * p["wet_bulb_c"] / (243.12 + p["wet_bulb_c"]))
+    return 0.62 * pressure / (p["pressure_pa"] - pressure)
+
+
+def _dew(t: float, humidity: float) -> float:
+    return 1322.0 * humidity / 100.0 * math.exp(17.62 * t / (243.12 + t)) / (t + 273.15)
+
+
 def _pane_scale(p: Point) -> float:
     loss = p["coefficient_w_per_m2_k"] * p["area_m2"]
     capacity = 2500 * 750 * p["area_m2"] * p["thickness_mm"] / 1000
@@ -368,6 +405,39 @@ SCALE: dict[str, tuple[float | Callable[[Point], float], str]] = {
         lambda p: 60 * (p["coefficient_w_per_m2_k"] + p["back_w_per_m2_k"]) * p["area_m2"],
         "60 K: a dew point and a temperature in °C, of which the difference is taken",
     ),
+    "air.altitude_from_pressure": (8400.0, "8400 m, the height over which pressure falls by e: a power near 1 is taken off 1 at sea level"),
+    "air.room_concentration": (
+        lambda p: p["initial_ppm"] + p["outside_ppm"] + p["source_l_per_s"] * 3.6e6 / (p["room_volume_m3"] * p["air_changes_per_h"]),
+        "what the room comes to: of it a part is taken, that begins at 0",
+    ),
+    "air.decay_concentration": (lambda p: p["initial_ppm"] + p["outside_ppm"], "the two concentrations, of which the difference is taken"),
+    "air.time_to_concentration": (_limit_scale, "the logarithm's pole where the limit is what the room comes to: their difference loses digits"),
+    "air.air_changes_from_decay": (
+        lambda p: (p["initial_ppm"] / (p["initial_ppm"] - p["outside_ppm"]) + p["final_ppm"] / (p["final_ppm"] - p["outside_ppm"])) / p["time_h"],
+        "logarithm of a quotient of differences: it passes through 0, and has a pole where the second reading is that of the outside",
+    ),
+    "air.moisture_removed": (
+        lambda p: 3.6 * p["flow_l_per_s"] * (_dew(p["temperature_c"], p["relative_humidity_percent"]) + _dew(p["outside_c"], p["outside_humidity_percent"])),
+        "what the air carries out and in: the difference is taken",
+    ),
+    "air.enthalpy": (lambda p: 1.006 * abs(p["temperature_c"]) + p["humidity_ratio"] * (2501 + 1.86 * abs(p["temperature_c"])), "its parts, which cancel below 0 °C"),
+    "air.temperature_from_enthalpy": (
+        lambda p: 1 + (abs(p["enthalpy_kj_per_kg"]) + 2501 * p["humidity_ratio"]) / (1.006 + 1.86 * p["humidity_ratio"]),
+        "the enthalpy and that of the vapour, of which the difference is taken",
+    ),
+    "air.humidity_ratio_from_wet_bulb": (_vapour_ratio_scale, "the humidity of air that saturates at the wet bulb, of which a part is taken: it passes through 0 at the wet bulb of dry air"),
+    "air.relative_humidity_from_wet_bulb": (
+        lambda p: 100 * _dew(p["wet_bulb_c"], 100) / _dew(p["temperature_c"], 100),
+        "that of air that saturates at the wet bulb, of which a part is taken: it passes through 0 at the wet bulb of dry air",
+    ),
+    "air.stack_pressure": (
+        lambda p: 9.80665 * (p["outside_density_kg_per_m3"] + p["density_kg_per_m3"]) * abs(p["rise_m"]),
+        "the two columns of air, of which the difference is taken",
+    ),
+    "air.diverging_branch_coefficient": (lambda p: 1 + (p["branch_flow_ratio"] / p["branch_diameter_ratio"] ** 2) ** 2, "its parts, which may cancel"),
+    "air.diverging_run_coefficient": (1.0, "1, the velocity pressure: it passes through 0 at a share of one half"),
+    "air.converging_branch_coefficient": (lambda p: 2 + (p["branch_flow_ratio"] / p["branch_diameter_ratio"] ** 2) ** 2, "its parts, which cancel: it passes through 0"),
+    "air.converging_run_coefficient": (lambda p: 1 + 2 * (p["branch_flow_ratio"] / p["branch_diameter_ratio"]) ** 2, "its parts, which may cancel"),
     "electrical.operating_temperature_factor": (1.0, "1: the factor is 1 less a part, and passes through 0 where the current is far above the capacity"),
     "electrical.varley_loop_distance": (lambda p: p["length_m"], "the length: the place is a difference of two readings, and passes through 0 at the near end"),
     "electrical.varley_loop_resistance": (lambda p: p["loop_ohm"], "the loop: the result is a part of it less another, and passes through 0 at the near end"),
@@ -385,7 +455,7 @@ SCALE: dict[str, tuple[float | Callable[[Point], float], str]] = {
 def scale(name: str, point: Point) -> float:
     given = SCALE.get(name) or SCALE_BY_UNIT.get(door(name).describe()["unit"])
     size = given[0] if given else sys.float_info.min
-    return size(point) if callable(size) else size
+    return max(size(point) if callable(size) else size, sys.float_info.min)
 
 
 # ------------------------------------------------------------------------------------------------------------- errors

@@ -1434,7 +1434,10 @@ def vapour_pressure(temperature_c, relative_humidity_percent):
 def dew_point(temperature_c, relative_humidity_percent):
     # root of the same saturation formula. Ice and water equations leave a gap of 0.06 Pa at 0 C: inside it, 0 C
     # (the logarithm of the pressure is nearly straight over 1/T: the secant method starts there)
-    pressure = vapour_pressure(temperature_c, relative_humidity_percent)
+    return dew_point_of(vapour_pressure(temperature_c, relative_humidity_percent))
+
+
+def dew_point_of(pressure):
     if pressure >= _hyland_wexler_water(0):
         branch = _hyland_wexler_water
     elif pressure <= _hyland_wexler_ice(0):
@@ -1514,6 +1517,271 @@ def vat_share_of_gross(vat_rate_percent):
 def break_even_probability(cost, saving):
     # cost/loss ratio: p L = C
     return mp.mpf(cost) / saving
+@air
+def saturation_pressure_sonntag(temperature_c):
+    # Sonntag 1990, over water, ln(e/hPa); the constant for Pa is 16.635794 + ln 100, rounded as published (21.2409642)
+    t = _kelvin(temperature_c)
+    return mp.exp(D("-6096.9385") / t + D("21.2409642") - D("2.711193e-2") * t + D("1.673952e-5") * t**2 + D("2.433502") * mp.log(t))
+
+
+_IF97 = [D(n) for n in ("0", "0.11670521452767e4", "-0.72421316703206e6", "-0.17073846940092e2", "0.12020824702470e5", "-0.32325550322333e7",
+                        "0.14915108613530e2", "-0.48232657361591e4", "0.40511340542057e6", "-0.23855557567849", "0.65017534844798e3")]
+
+
+@air
+def saturation_pressure_iapws(temperature_c):
+    # IAPWS-IF97 region 4, eq. (30): the quadratic in beta for a given theta
+    n, t = _IF97, _kelvin(temperature_c)
+    theta = t + n[9] / (t - n[10])
+    a, b, c = theta**2 + n[1] * theta + n[2], n[3] * theta**2 + n[4] * theta + n[5], n[6] * theta**2 + n[7] * theta + n[8]
+    return 10**6 * (2 * c / (-b + mp.sqrt(b**2 - 4 * a * c))) ** 4
+
+
+@air
+def dew_point_iso13788(temperature_c, relative_humidity_percent):
+    # ISO 13788 Annex E turned round
+    pressure = saturation_pressure_iso13788(temperature_c) * relative_humidity_percent / 100
+    g = mp.log(pressure / D("610.5"))
+    a, b = (D("17.269"), D("237.3")) if g >= 0 else (D("21.875"), D("265.5"))
+    return b * g / (a - g)
+
+
+@air
+def saturation_temperature(vapour_pressure_pa):
+    return dew_point_of(mp.mpf(vapour_pressure_pa))
+
+
+@air
+def vapour_pressure_from_humidity_ratio(humidity_ratio, pressure_pa=101325):
+    w = mp.mpf(humidity_ratio)
+    return w * pressure_pa / (D("0.621945") + w)
+
+
+@air
+def relative_humidity_from_humidity_ratio(temperature_c, humidity_ratio, pressure_pa=101325):
+    return 100 * vapour_pressure_from_humidity_ratio(humidity_ratio, pressure_pa) / saturation_pressure(temperature_c)
+
+
+@air
+def air_density_from_humidity_ratio(temperature_c, humidity_ratio, pressure_pa=101325):
+    # ASHRAE Fundamentals ch. 1: v = 0.287042 (t + 273.15)(1 + 1.607858 W)/p, p in kPa; density (1 + W)/v
+    v = D("0.287042") * _kelvin(temperature_c) * (1 + D("1.607858") * humidity_ratio) / (mp.mpf(pressure_pa) / 1000)
+    return (1 + mp.mpf(humidity_ratio)) / v
+
+
+@air
+def vapour_concentration(temperature_c, relative_humidity_percent):
+    # ideal gas, R = 461.524 J/(kg K); kilograms to grams
+    return 1000 * vapour_pressure(temperature_c, relative_humidity_percent) / (D("461.524") * _kelvin(temperature_c))
+
+
+@air
+def moisture_removed(flow_l_per_s, temperature_c, relative_humidity_percent, outside_c, outside_humidity_percent):
+    # IEA SHC design guide eq. (10.2): volume an hour times the difference of concentrations
+    difference = vapour_concentration(temperature_c, relative_humidity_percent) - vapour_concentration(outside_c, outside_humidity_percent)
+    return mp.mpf(flow_l_per_s) * 3600 / 1000 * difference
+
+
+@air
+def enthalpy(temperature_c, humidity_ratio):
+    # ASHRAE Fundamentals ch. 1 eq. (30)
+    t = mp.mpf(temperature_c)
+    return D("1.006") * t + humidity_ratio * (2501 + D("1.86") * t)
+
+
+@air
+def temperature_from_enthalpy(enthalpy_kj_per_kg, humidity_ratio):
+    return (mp.mpf(enthalpy_kj_per_kg) - 2501 * mp.mpf(humidity_ratio)) / (D("1.006") + D("1.86") * humidity_ratio)
+
+
+def _humidity_from_wet_bulb(t, wet, pressure, iced):
+    # ASHRAE Fundamentals ch. 1 eq. (33) over water, (35) over ice
+    saturated = humidity_ratio(_hyland_wexler_ice(wet) if iced else _hyland_wexler_water(wet), pressure)
+    if iced:
+        return ((2830 - D("0.24") * wet) * saturated - D("1.006") * (t - wet)) / (2830 + D("1.86") * t - D("2.1") * wet)
+    return ((2501 - D("2.326") * wet) * saturated - D("1.006") * (t - wet)) / (2501 + D("1.86") * t - D("4.186") * wet)
+
+
+@air
+def humidity_ratio_from_wet_bulb(temperature_c, wet_bulb_c, pressure_pa=101325):
+    t, wet = mp.mpf(temperature_c), mp.mpf(wet_bulb_c)
+    return _humidity_from_wet_bulb(t, wet, mp.mpf(pressure_pa), wet < 0)
+
+
+@air
+def relative_humidity_from_wet_bulb(temperature_c, wet_bulb_c, pressure_pa=101325):
+    ratio = humidity_ratio_from_wet_bulb(temperature_c, wet_bulb_c, pressure_pa)
+    return relative_humidity_from_humidity_ratio(temperature_c, ratio, pressure_pa)
+
+
+@air
+def wet_bulb(temperature_c, relative_humidity_percent, pressure_pa=101325):
+    # the wet bulb that gives this humidity; over ice where a bulb over water at 0 C would ask for more
+    t, p = mp.mpf(temperature_c), mp.mpf(pressure_pa)
+    wanted = humidity_ratio(vapour_pressure(t, relative_humidity_percent), p)
+    iced = _humidity_from_wet_bulb(t, mp.mpf(0), p, False) > wanted
+    low, high = mp.mpf(-100), t
+    for _ in range(40):  # it rises with the wet bulb
+        middle = (low + high) / 2
+        if _humidity_from_wet_bulb(t, middle, p, iced) < wanted:
+            low = middle
+        else:
+            high = middle
+    return mp.findroot(lambda wet: _humidity_from_wet_bulb(t, wet, p, iced) - wanted, (low, high))
+
+
+@air
+def standard_pressure(altitude_m):
+    # U.S. Standard Atmosphere 1976: H = r0 z/(r0 + z), T = 288.15 - 0.0065 H, p = p0 (T/T0)^(g0 M/(R L))
+    z, r0 = mp.mpf(altitude_m), mp.mpf(6356766)
+    height = r0 * z / (r0 + z)
+    exponent = D("9.80665") * D("28.9644") / (D("8314.32") * D("0.0065"))
+    return 101325 * mp.power((D("288.15") - D("0.0065") * height) / D("288.15"), exponent)
+
+
+@air
+def altitude_from_pressure(pressure_pa):
+    exponent = D("9.80665") * D("28.9644") / (D("8314.32") * D("0.0065"))
+    height = D("288.15") / D("0.0065") * (1 - mp.power(mp.mpf(pressure_pa) / 101325, 1 / exponent))
+    r0 = mp.mpf(6356766)
+    return r0 * height / (r0 - height)
+
+
+@air
+def decay_concentration(initial_ppm, air_changes_per_h, time_h, outside_ppm=0):
+    # V dc/dt = q (c_e - c)
+    return outside_ppm + (mp.mpf(initial_ppm) - outside_ppm) * mp.exp(-mp.mpf(air_changes_per_h) * time_h)
+
+
+@air
+def room_concentration(source_l_per_s, room_volume_m3, air_changes_per_h, time_h, initial_ppm=0, outside_ppm=0):
+    # V dc/dt = G + q (c_e - c), q = n V
+    flow = mp.mpf(air_changes_per_h) * room_volume_m3 / 3600
+    steady = outside_ppm + mp.mpf(source_l_per_s) / 1000 / flow * 10**6
+    return steady + (initial_ppm - steady) * mp.exp(-mp.mpf(air_changes_per_h) * time_h)
+
+
+@air
+def time_to_concentration(limit_ppm, source_l_per_s, room_volume_m3, air_changes_per_h, initial_ppm=0, outside_ppm=0):
+    flow = mp.mpf(air_changes_per_h) * room_volume_m3 / 3600
+    steady = outside_ppm + mp.mpf(source_l_per_s) / 1000 / flow * 10**6
+    return mp.log((steady - initial_ppm) / (steady - limit_ppm)) / air_changes_per_h
+
+
+@air
+def air_changes_from_decay(initial_ppm, final_ppm, time_h, outside_ppm=0):
+    return mp.log((mp.mpf(initial_ppm) - outside_ppm) / (mp.mpf(final_ppm) - outside_ppm)) / time_h
+
+
+@air
+def stack_pressure(outside_density_kg_per_m3, density_kg_per_m3, rise_m):
+    # ASHRAE Fundamentals 2021 ch. 21 eq. (14)
+    return D("9.80665") * (mp.mpf(outside_density_kg_per_m3) - density_kg_per_m3) * rise_m
+
+
+@air
+def stack_pressure_from_temperatures(inside_c, outside_c, rise_m, pressure_pa=101325):
+    def density(t):
+        return mp.mpf(pressure_pa) / (D("287.042") * _kelvin(t))
+    return stack_pressure(density(outside_c), density(inside_c), rise_m)
+
+
+@air
+def infiltration_flow(leakage_area_mm2, temperature_difference_k, wind_m_per_s, stack_coefficient, wind_coefficient):
+    # ASHRAE Fundamentals 2021 ch. 16 eq. (48): Q in m3/s = A_L/1000 sqrt(C_s dT + C_w U^2), A_L in cm2
+    area_cm2 = mp.mpf(leakage_area_mm2) / 100
+    return 1000 * area_cm2 / 1000 * mp.sqrt(stack_coefficient * mp.mpf(temperature_difference_k) + wind_coefficient * mp.mpf(wind_m_per_s) ** 2)
+
+
+@air
+def velocity_from_velocity_pressure(velocity_pressure_pa, density_kg_per_m3):
+    return mp.sqrt(2 * mp.mpf(velocity_pressure_pa) / density_kg_per_m3)
+
+
+@air
+def grille_flow(velocity_m_per_s, face_area_mm2, correction_factor=1):
+    return mp.mpf(velocity_m_per_s) * face_area_mm2 / 10**6 * 1000 * correction_factor
+
+
+@air
+def flow_measurement_uncertainty(limit_percent, repeatability_percent, correction_percent=0):
+    # GUM: rectangular half-width/sqrt 3, root of the sum of squares
+    return mp.sqrt((mp.mpf(limit_percent) / mp.sqrt(3)) ** 2 + mp.mpf(repeatability_percent) ** 2 + (mp.mpf(correction_percent) / mp.sqrt(3)) ** 2)
+
+
+@air
+def orifice_discharge_coefficient(orifice_mm, diameter_mm, reynolds, taps):
+    # ISO 5167-2:2003 eq. (4), Reader-Harris/Gallagher, with its addition below 71.12 mm
+    d, pipe, re = mp.mpf(orifice_mm), mp.mpf(diameter_mm), mp.mpf(reynolds)
+    b = d / pipe
+    l1, l2 = {"corner": (mp.mpf(0), mp.mpf(0)), "flange": (D("25.4") / pipe, D("25.4") / pipe), "d_half": (mp.mpf(1), D("0.47"))}[taps]
+    m2, a = 2 * l2 / (1 - b), (19000 * b / re) ** D("0.8")
+    c = D("0.5961") + D("0.0261") * b**2 - D("0.216") * b**8 + D("0.000521") * (10**6 * b / re) ** D("0.7")
+    c += (D("0.0188") + D("0.0063") * a) * b ** D("3.5") * (10**6 / re) ** D("0.3")
+    c += (D("0.043") + D("0.080") * mp.exp(-10 * l1) - D("0.123") * mp.exp(-7 * l1)) * (1 - D("0.11") * a) * b**4 / (1 - b**4)
+    c -= D("0.031") * (m2 - D("0.8") * m2 ** D("1.1")) * b ** D("1.3")
+    if pipe < D("71.12"):
+        c += D("0.011") * (D("0.75") - b) * (D("2.8") - pipe / D("25.4"))
+    return c
+
+
+@air
+def orifice_expansibility(orifice_mm, diameter_mm, upstream_pa, downstream_pa, isentropic_exponent=D("1.4")):
+    # ISO 5167-2:2003 eq. (5)
+    b = mp.mpf(orifice_mm) / diameter_mm
+    return 1 - (D("0.351") + D("0.256") * b**4 + D("0.93") * b**8) * (1 - (mp.mpf(downstream_pa) / upstream_pa) ** (1 / mp.mpf(isentropic_exponent)))
+
+
+@air
+def orifice_flow(orifice_mm, diameter_mm, pressure_difference_pa, density_kg_per_m3, discharge_coefficient, expansibility_factor=1):
+    # ISO 5167-2:2003 eq. (1), mass flow over density
+    b, d = mp.mpf(orifice_mm) / diameter_mm, mp.mpf(orifice_mm) / 1000
+    mass = discharge_coefficient / mp.sqrt(1 - b**4) * expansibility_factor * mp.pi / 4 * d**2 * mp.sqrt(2 * mp.mpf(pressure_difference_pa) * density_kg_per_m3)
+    return 1000 * mass / density_kg_per_m3
+
+
+# Crane TP-410, chapter 2, tees and wyes; x is the flow of the branch over that of all, b2 the square of the diameters
+_CRANE_F = {"30": D("1.74"), "45": D("1.41"), "60": mp.mpf(1), "90": mp.mpf(0)}
+
+
+def _word(angle_deg):
+    return angle_deg if isinstance(angle_deg, str) else mp.nstr(mp.mpf(angle_deg), 3).removesuffix(".0")
+
+
+@air
+def diverging_branch_coefficient(branch_flow_ratio, angle_deg, branch_diameter_ratio=1):
+    # eq. 2-37 with its table of G; H = 1, J = 2
+    x, b2 = mp.mpf(branch_flow_ratio), mp.mpf(branch_diameter_ratio) ** 2
+    if b2 <= D("0.35"):
+        g = D("1.1") - D("0.7") * x if x <= D("0.6") else D("0.85")
+    else:
+        g = 1 - D("0.6") * x if x <= D("0.4") else D("0.6")
+    return g * (1 + (x / b2) ** 2 - 2 * (x / b2) * mp.cos(mp.radians(int(_word(angle_deg)))))
+
+
+@air
+def diverging_run_coefficient(branch_flow_ratio, branch_diameter_ratio=1):
+    # eq. 2-38 with its table of M
+    x, b2 = mp.mpf(branch_flow_ratio), mp.mpf(branch_diameter_ratio) ** 2
+    m = D("0.4") if b2 <= D("0.4") else (2 if x <= D("0.5") else D("0.3")) * (2 * x - 1)
+    return m * x**2
+
+
+@air
+def converging_branch_coefficient(branch_flow_ratio, angle_deg, branch_diameter_ratio=1):
+    # eq. 2-35 with its table of C; D = 1, E = 2
+    x, b2 = mp.mpf(branch_flow_ratio), mp.mpf(branch_diameter_ratio) ** 2
+    c = mp.mpf(1) if b2 <= D("0.35") else (D("0.9") * (1 - x) if x <= D("0.4") else D("0.55"))
+    return c * (1 + (x / b2) ** 2 - 2 * (1 - x) ** 2 - _CRANE_F[_word(angle_deg)] / b2 * x**2)
+
+
+@air
+def converging_run_coefficient(branch_flow_ratio, angle_deg, branch_diameter_ratio=1):
+    # eq. 2-36 for 90 degrees; else eq. 2-35 with C = 1, D = 0, E = 1
+    x, b2 = mp.mpf(branch_flow_ratio), mp.mpf(branch_diameter_ratio) ** 2
+    if _word(angle_deg) == "90":
+        return D("1.55") * x - x**2
+    return 1 - (1 - x) ** 2 - _CRANE_F[_word(angle_deg)] / b2 * x**2
 
 
 # One ordinary point of each function, for a look by eye and for a caller that wants a smoke test
@@ -1888,8 +2156,41 @@ POINTS = {
     "lighting.luminous_intensity_from_flux": dict(flux_lm=500, beam_angle_deg=60),
     "lighting.downlight_spacing": dict(mounting_height_m="5.5", spacing_ratio="1.5"),
     "lighting.line_illuminance": dict(intensity_cd_per_m=100, distance_m="0.5", left_m="0.3", right_m="1.2"),
+    "air.saturation_pressure_sonntag": dict(temperature_c=20),
+    "air.saturation_pressure_iapws": dict(temperature_c="26.85"),
+    "air.dew_point_iso13788": dict(temperature_c=20, relative_humidity_percent=60),
+    "air.saturation_temperature": dict(vapour_pressure_pa=1400),
+    "air.vapour_pressure_from_humidity_ratio": dict(humidity_ratio="0.0064"),
+    "air.relative_humidity_from_humidity_ratio": dict(temperature_c=40, humidity_ratio="0.0064"),
+    "air.air_density_from_humidity_ratio": dict(temperature_c=30, humidity_ratio="0.02", pressure_pa=95461),
+    "air.vapour_concentration": dict(temperature_c=20, relative_humidity_percent=60),
+    "air.moisture_removed": dict(flow_l_per_s=15, temperature_c=20, relative_humidity_percent=60, outside_c=0, outside_humidity_percent=70),
+    "air.enthalpy": dict(temperature_c=40, humidity_ratio="0.0064"),
+    "air.temperature_from_enthalpy": dict(enthalpy_kj_per_kg="56.7", humidity_ratio="0.0064"),
+    "air.humidity_ratio_from_wet_bulb": dict(temperature_c=30, wet_bulb_c=25, pressure_pa=95461),
+    "air.relative_humidity_from_wet_bulb": dict(temperature_c=40, wet_bulb_c=20),
+    "air.wet_bulb": dict(temperature_c=20, relative_humidity_percent=50),
+    "air.standard_pressure": dict(altitude_m=500),
+    "air.altitude_from_pressure": dict(pressure_pa=95461),
+    "air.decay_concentration": dict(initial_ppm=1000, air_changes_per_h=5, time_h="0.25", outside_ppm=400),
+    "air.room_concentration": dict(source_l_per_s="2.4", room_volume_m3=5400, air_changes_per_h=1, time_h="0.333333"),
+    "air.time_to_concentration": dict(limit_ppm=120, source_l_per_s="0.0012", room_volume_m3=40, air_changes_per_h="0.27"),
+    "air.air_changes_from_decay": dict(initial_ppm=2000, final_ppm=900, time_h="0.5", outside_ppm=420),
+    "air.stack_pressure": dict(outside_density_kg_per_m3="1.29", density_kg_per_m3="1.2", rise_m=5),
+    "air.stack_pressure_from_temperatures": dict(inside_c=20, outside_c=0, rise_m=5),
+    "air.infiltration_flow": dict(leakage_area_mm2=50000, temperature_difference_k=39, wind_m_per_s="6.7", stack_coefficient="0.00029", wind_coefficient="0.000231"),
+    "air.velocity_from_velocity_pressure": dict(velocity_pressure_pa="2.5", density_kg_per_m3="1.2"),
+    "air.grille_flow": dict(velocity_m_per_s="1.2", face_area_mm2=22500, correction_factor="0.8"),
+    "air.flow_measurement_uncertainty": dict(limit_percent=5, repeatability_percent=2),
+    "air.orifice_discharge_coefficient": dict(orifice_mm="22.2", diameter_mm="73.91", reynolds=115328, taps="corner"),
+    "air.orifice_expansibility": dict(orifice_mm="22.2", diameter_mm="73.9", upstream_pa=100000, downstream_pa=99000),
+    "air.orifice_flow": dict(orifice_mm=60, diameter_mm=100, pressure_difference_pa=50, density_kg_per_m3="1.2", discharge_coefficient="0.61"),
+    "air.diverging_branch_coefficient": dict(branch_flow_ratio="0.385", angle_deg="45"),
+    "air.diverging_run_coefficient": dict(branch_flow_ratio="0.385"),
+    "air.converging_branch_coefficient": dict(branch_flow_ratio="0.25", angle_deg="90"),
+    "air.converging_run_coefficient": dict(branch_flow_ratio="0.25", angle_deg="60"),
 }
-CHOICES = {"material", "tolerance_class", "metal", "conductor_class", "installation", "method", "arrangement", "circuits", "length_in_insulation_mm", "edition", "type", "fuse", "disconnection_time_s", "device", "socket", "cable", "phases", "circuit_kind", "alloy", "appliance", "surface", "contact"}
+CHOICES = {"material", "tolerance_class", "metal", "conductor_class", "installation", "method", "arrangement", "circuits", "length_in_insulation_mm", "edition", "type", "fuse", "disconnection_time_s", "device", "socket", "cable", "phases", "circuit_kind", "alloy", "appliance", "surface", "contact", "taps", "angle_deg"}
 
 
 def as_arguments(inputs):

@@ -2,6 +2,7 @@
 """Runs, fans and networks against the same worked another way.
 
     python tests/python/test_air.py [N]     # how often the diagnosis of a fan names the fault of N simulated jobs
+    python tests/python/test_air.py moody [N]  # residual and worst error of Colebrook-White at N points of the Moody plane
 
 Friction: Colebrook-White by bisection. Curves: slopes of Fritsch and Butland once more, and crossings by a fine scan. Networks: by loops
 with a dense Newton, where the library takes flows and pressures together.
@@ -9,8 +10,10 @@ with a dense Newton, where the library takes flows and pressures together.
 
 from __future__ import annotations
 
+import importlib.util
 import itertools
 import math
+import os
 import random
 import sys
 from typing import Any
@@ -759,6 +762,337 @@ def test_hostile_moisture(call, said):
         call()
 
 
+# ------------------------------------------------------------------------------------------------- what joins and splits
+
+
+def test_a_segment_may_carry_a_number_of_times_the_flow():
+    plain = {"kind": "round", "name": "common", "diameter_mm": 125, "length_m": 6, "roughness_mm": 0.09}
+    common = run([{**plain, "flow_ratio": 2.5}], flow=12)
+    alone = run([plain], flow=30)
+    assert common.pressure_pa == pytest.approx(alone.pressure_pa, rel=1e-12) and common.segments[0]["velocity_m_per_s"] == pytest.approx(alone.segments[0]["velocity_m_per_s"])
+    assert run([plain], flow=12).pressure_pa < common.pressure_pa / 4
+    with pytest.raises(makegood.RangeError, match="flow_ratio"):
+        run([{**plain, "flow_ratio": 0}])
+
+
+@pytest.mark.parametrize("junction, branch", [("diverging_branch", True), ("diverging_run", False), ("converging_branch", True), ("converging_run", False)])
+def test_a_junction_is_on_the_velocity_of_all_the_air(junction, branch):
+    y, diverging = 0.3, junction.startswith("diverging")
+    r = run([{"kind": "fitting", "name": "wye", "diameter_mm": 125, "junction": junction, "branch_flow_ratio": y, "branch_diameter_mm": 100, "angle_deg": 45}], flow=9)
+    size = 100 / 125
+    formula = {"diverging_branch": lambda: A.diverging_branch_coefficient(y, "45", size), "diverging_run": lambda: A.diverging_run_coefficient(y, size),
+               "converging_branch": lambda: A.converging_branch_coefficient(y, "45", size), "converging_run": lambda: A.converging_run_coefficient(y, "45", size)}
+    all_the_air = 9 / (y if branch else 1 - y)
+    assert r.segments[0]["loss_coefficient"] == formula[junction]()
+    assert r.pressure_pa == pytest.approx(coefficient_loss(all_the_air, 125, formula[junction]()), rel=1e-12)
+    assert r.segments[0]["reference"] == "velocity of all the air together"
+    assert diverging or junction.startswith("converging")
+
+
+@pytest.mark.parametrize(
+    "fitting, said",
+    [
+        ({"junction": "tee", "branch_flow_ratio": 0.5, "diameter_mm": 100}, "is not one of"),
+        ({"junction": "diverging_branch", "branch_flow_ratio": 0.5}, "needs \"diameter_mm\""),
+        ({"junction": "diverging_branch", "branch_flow_ratio": 0, "diameter_mm": 100}, "branch_flow_ratio"),
+        ({"junction": "diverging_branch", "branch_flow_ratio": 0.5, "diameter_mm": 100, "angle_deg": 90}, "of a square tee no coefficient"),
+        ({"junction": "converging_branch", "branch_flow_ratio": 0.5, "diameter_mm": 100, "angle_deg": 80}, "30, 45, 60 or 90"),
+        ({"junction": "converging_branch", "branch_flow_ratio": 0.5, "diameter_mm": 100, "branch_diameter_mm": 125}, "branch_diameter_mm"),
+        ({"junction": "converging_branch", "branch_flow_ratio": 0.5, "diameter_mm": 100, "flow_ratio": 2}, "leave \"flow_ratio\" out"),
+        ({"branch_flow_ratio": 0.5, "fitting": "exit", "diameter_mm": 100}, "a branch needs its \"junction\""),
+        ({"free_area_ratio": 0.5, "grille": "net", "diameter_mm": 100}, "is not one of"),
+        ({"free_area_ratio": 0.2, "grille": "rounded", "diameter_mm": 100}, "0.3 to 0.7"),
+        ({"free_area_ratio": 0.9, "grille": "screen", "diameter_mm": 100}, "0.1 to 0.85"),
+        ({"grille": "screen", "fitting": "exit", "diameter_mm": 100}, "needs its \"free_area_ratio\""),
+        ({"fan_inlet_radius_ratio": 0.4, "diameter_mm": 100}, "radius_ratio"),
+        ({"fan_inlet_radius_ratio": 1, "straight_diameters": 11, "diameter_mm": 100}, "straight_diameters"),
+        ({"fitting": "exit", "straight_diameters": 1, "diameter_mm": 100}, "needs its \"fan_inlet_radius_ratio\""),
+    ],
+)
+def test_hostile_fittings(fitting, said):
+    with pytest.raises(makegood.RangeError, match=said):
+        run([{"kind": "fitting", **fitting}])
+
+
+# ------------------------------------------------------------------------------------------------------- two unlike fans
+
+STRONG = [[0, 80], [10, 70], [20, 50], [30, 22], [36, 0]]
+WEAK = [[0, 40], [8, 35], [16, 22], [24, 0]]
+
+
+def crossings(of, low: float, high: float, steps: int = 20000) -> list[float]:
+    """Where a function changes its sign: a fine scan, then bisection."""
+    x = np.linspace(low, high, steps + 1)
+    y = np.array([of(v) for v in x])
+    found = []
+    for k in np.nonzero(np.sign(y[:-1]) * np.sign(y[1:]) < 0)[0]:
+        a, b = x[k], x[k + 1]
+        for _ in range(80):
+            m = 0.5 * (a + b)
+            a, b = (m, b) if (of(m) > 0) == (of(a) > 0) else (a, m)
+        found.append(0.5 * (a + b))
+    return found
+
+
+def inverse(curve: Curve, pressure: float) -> float:
+    """Of a falling curve."""
+    a, b = curve.x[0], curve.x[-1]
+    for _ in range(200):
+        m = 0.5 * (a + b)
+        a, b = (m, b) if curve(m) > pressure else (a, m)
+    return 0.5 * (a + b)
+
+
+def two(first: Any, second: Any, arrangement: str, resistance: float, **more: Any) -> Any:
+    return A.operating_point({"points": first, "pressure": "total"}, {"resistance_pa_s2_per_l2": resistance}, second_fan={"points": second, "pressure": "total"}, arrangement=arrangement, **more)
+
+
+@pytest.mark.parametrize("resistance", [0.005, 0.02, 0.06, 0.1])
+def test_two_unlike_fans_in_parallel_by_their_inverses(resistance):
+    strong, weak = Curve(STRONG), Curve(WEAK)
+    wanted = crossings(lambda p: resistance * (inverse(strong, p) + inverse(weak, p)) ** 2 - p, 0.01, 39.99, 2000)
+    r = two(STRONG, WEAK, "parallel", resistance)
+    if not wanted:  # the strong fan alone holds the weak one back
+        assert r.state == "one_driven" and r.flow_l_per_s is None
+        return
+    p = wanted[0]
+    assert r.state == "found" and r.pressure_pa == pytest.approx(p, rel=1e-9) and r.flow_l_per_s == pytest.approx(math.sqrt(p / resistance), rel=1e-9)
+    assert [f["flow_l_per_s"] for f in r.fans] == pytest.approx([inverse(strong, p), inverse(weak, p)], rel=1e-8)
+    assert r.weaker_fan == 2 and r.weaker_limit == 40 and r.weaker_limit_unit == "Pa" and any("driven backwards" in t for t in r.text)
+    assert r.flow_l_per_s > r.first_alone_l_per_s > r.second_alone_l_per_s
+
+
+@pytest.mark.parametrize("resistance", [0.08, 0.2, 1.0])
+def test_two_unlike_fans_in_series_by_their_sum(resistance):
+    strong, weak = Curve(STRONG), Curve(WEAK)
+    (q,) = crossings(lambda x: strong(x) + weak(x) - resistance * x * x, 0.0, 24.0)
+    r = two(STRONG, WEAK, "series", resistance)
+    assert r.flow_l_per_s == pytest.approx(q, rel=1e-10) and [f["pressure_pa"] for f in r.fans] == pytest.approx([strong(q), weak(q)], rel=1e-9)
+
+
+def test_a_weak_fan_that_is_driven_is_said_not_guessed():
+    back = two(STRONG, WEAK, "parallel", 0.5)
+    assert back.state == "one_driven" and back.flow_l_per_s is None and any("backwards" in t for t in back.text)
+    assert back.first_alone_l_per_s**2 * 0.5 > 40
+    along = two(STRONG, WEAK, "series", 0.02)
+    assert along.state == "one_driven" and along.first_alone_l_per_s > 24 and any("only resists" in t for t in along.text)
+
+
+def test_two_alike_are_the_one_with_a_count():
+    for arrangement in ("series", "parallel"):
+        both = two(PLAIN, PLAIN, arrangement, 0.05)
+        counted = A.operating_point({"points": PLAIN, "pressure": "total", "count": 2, "arrangement": arrangement}, {"resistance_pa_s2_per_l2": 0.05})
+        assert both.flow_l_per_s == pytest.approx(counted.flow_l_per_s, rel=1e-9) and both.pressure_pa == pytest.approx(counted.pressure_pa, rel=1e-9)
+
+
+@pytest.mark.parametrize("arrangement, resistance", [("series", 0.2), ("parallel", 0.02)])
+def test_doubt_of_two_fans_by_differences(arrangement, resistance):
+    r = two(STRONG, WEAK, arrangement, resistance, fan_percent=10, system_percent=20)
+    effect = {s["source"]: s["effect_l_per_s"] for s in r.sources}
+    scaled = lambda points, by: [[q, p * by] for q, p in points]
+    for source, up, down, size in (
+        ("first fan's curve", two(scaled(STRONG, 1.001), WEAK, arrangement, resistance), two(scaled(STRONG, 0.999), WEAK, arrangement, resistance), 0.10),
+        ("second fan's curve", two(STRONG, scaled(WEAK, 1.001), arrangement, resistance), two(STRONG, scaled(WEAK, 0.999), arrangement, resistance), 0.10),
+        ("system", two(STRONG, WEAK, arrangement, resistance * 1.001), two(STRONG, WEAK, arrangement, resistance * 0.999), 0.20),
+    ):
+        assert effect[source] == pytest.approx((up.flow_l_per_s - down.flow_l_per_s) / 0.002 * size / math.sqrt(3), rel=1e-3), source
+
+
+def test_a_hump_in_parallel_has_more_than_one_balance():
+    r = two(HUMP, HUMP, "parallel", 0.04)
+    flows = {tuple(round(f, 6) for f in (p["flow_l_per_s"], p["pressure_pa"])) for p in r.intersections}
+    assert len(flows) >= 2 and any(not p["stable"] for p in r.intersections)
+    assert max(p["flow_l_per_s"] for p in r.intersections if p["stable"]) == r.flow_l_per_s
+
+
+@pytest.mark.parametrize(
+    "more, said",
+    [
+        ({"second_fan": {"points": WEAK}}, "belong together"),
+        ({"arrangement": "series"}, "belong together"),
+        ({"second_fan": {"points": WEAK}, "arrangement": "beside"}, "is not one of"),
+        ({"second_fan": {"points": [[40, 5], [50, 0]]}, "arrangement": "series"}, "no flow in common"),
+        ({"second_fan": {"points": WEAK, "outlet_diameter_mm": 100}, "arrangement": "parallel"}, "outlet_diameter_mm"),
+        ({"second_fan": {"points": [[0, 1], [1, 2]]}, "arrangement": "parallel"}, "rises with the flow everywhere"),
+    ],
+)
+def test_hostile_pairs_of_fans(more, said):
+    with pytest.raises(makegood.RangeError, match=said):
+        A.operating_point({"points": STRONG}, {"resistance_pa_s2_per_l2": 0.05}, **more)
+
+
+# ----------------------------------------------------------------------------------------------------- a measured flow
+
+
+def test_a_powered_hood_is_the_mean_with_its_doubt():
+    r = A.measured_flow("powered_hood", [14.6, 15.0, 15.4], instrument_percent=5)
+    s = np.std([14.6, 15.0, 15.4], ddof=1) / math.sqrt(3)
+    assert r.flow_l_per_s == pytest.approx(15) and r.standard_uncertainty_l_per_s == pytest.approx(math.hypot(0.05 * 15 / math.sqrt(3), s), rel=1e-12)
+    assert not r.reads_low and not r.cautions and not r.assumed
+
+
+def test_roots_are_averaged_not_pressures():
+    pressures = [2.0, 4.0, 9.0, 16.0, 6.0, 3.0]
+    r = A.measured_flow("traverse", pressures, pressures=True, area_mm2=7854, instrument_percent=4, instrument_limit=0.5, repeatability_percent=1, air={"density_kg_per_m3": 1.18})
+    v = np.sqrt(2 * np.array(pressures) / 1.18)
+    assert r.mean_velocity_m_per_s == pytest.approx(v.mean()) and r.flow_l_per_s == pytest.approx(v.mean() * 7.854)
+    assert r.flow_l_per_s < math.sqrt(2 * np.mean(pressures) / 1.18) * 7.854
+    by = {s["source"]: s["effect_l_per_s"] for s in r.sources}
+    assert by["instrument"] == pytest.approx(0.02 / math.sqrt(3) * r.flow_l_per_s)  # half of it: a root
+    # half a pascal at the mean velocity
+    assert by["instrument, limit"] == pytest.approx(0.5 / (1.18 * v.mean()) / math.sqrt(3) * 7.854)
+
+
+def test_an_anemometer_before_a_grille_is_no_flow_without_its_factor():
+    bare = A.measured_flow("anemometer", [1.2, 1.0, 1.4, 1.1], area_mm2=22500)
+    known = A.measured_flow("anemometer", [1.2, 1.0, 1.4, 1.1], area_mm2=22500, correction_factor=0.8, correction_percent=3, instrument_percent=3)
+    assert bare.flow_l_per_s == pytest.approx(1.175 * 22.5) and known.flow_l_per_s == pytest.approx(0.8 * 1.175 * 22.5)
+    assert any("free area" in c for c in bare.cautions) and bare.relative_percent > 12 > known.relative_percent
+    assert len(bare.assumed) == 2 and not known.assumed
+
+
+def test_an_unpowered_hood_reads_low_and_the_curve_brings_it_back():
+    fan = {"points": WEAK, "pressure": "total"}
+    curve = Curve(WEAK)
+    # the truth: a run, and a hood in it
+    run_, hood = 0.08, 0.05
+    (with_hood,) = crossings(lambda q: curve(q) - (run_ + hood) * q * q, 0.0, 24.0)
+    (without,) = crossings(lambda q: curve(q) - run_ * q * q, 0.0, 24.0)
+    read = A.measured_flow("hood", [with_hood], instrument_percent=5, repeatability_percent=1)
+    assert read.reads_low and any("reads low" in c for c in read.cautions) and read.flow_l_per_s == pytest.approx(with_hood)
+    r = A.measured_flow("hood", [with_hood], instrument_percent=5, repeatability_percent=1, fan=fan, hood_pressure_pa=hood * with_hood**2)
+    assert r.flow_l_per_s == pytest.approx(without, rel=1e-9) and r.hood_factor == pytest.approx(without / with_hood, rel=1e-9) and not r.reads_low
+    assert {s["source"] for s in r.sources} == {"instrument", "repeatability", "fan curve", "hood pressure"}
+
+    def corrected(scale: float = 1, hood_scale: float = 1, reading: float = with_hood) -> float:
+        there = scale * float(curve(reading))
+        resistance = (there - hood * with_hood**2 * hood_scale * (reading / with_hood) ** 2) / reading**2
+        return crossings(lambda q: scale * curve(q) - resistance * q * q, 1.0, 24.0)[0]
+
+    by = {s["source"]: s["effect_l_per_s"] for s in r.sources}
+    root3, e = math.sqrt(3), 1e-3
+    assert by["fan curve"] == pytest.approx((corrected(1 + e) - corrected(1 - e)) / (2 * e) * 0.10 / root3, rel=1e-3)
+    assert by["hood pressure"] == pytest.approx((corrected(1, 1 + e) - corrected(1, 1 - e)) / (2 * e) * 0.20 / root3, rel=1e-3)
+    slope = (corrected(reading=with_hood * (1 + e)) - corrected(reading=with_hood * (1 - e))) / (2 * e * with_hood)
+    assert by["instrument"] == pytest.approx(0.05 / root3 * with_hood * slope, rel=1e-3)
+
+
+def test_a_measured_flow_is_a_reading_of_check_extract():
+    r = A.measured_flow("powered_hood", [15.9, 15.7, 15.8], instrument_percent=5, repeatability_percent=2)
+    v = A.check_extract(r.reading, "bathroom", "england-adf-2021")
+    w = A.check_extract(makegood.Measured(r.flow_l_per_s, r.standard_uncertainty_l_per_s, "measured"), "bathroom", "england-adf-2021")
+    assert v.value == pytest.approx(15.8) and v.standard_uncertainty == pytest.approx(r.standard_uncertainty_l_per_s) and (v.outcome, v.probability) == (w.outcome, w.probability)
+    assert v.outcome == "undecided"  # 15.8 l/s with 3.5 % is not surely 15 l/s
+    assert A.check_extract(A.measured_flow("powered_hood", [19.0], instrument_percent=5, repeatability_percent=2).reading, "bathroom", "england-adf-2021").outcome == "pass"
+
+
+def test_no_flow_is_no_flow():
+    r = A.measured_flow("powered_hood", [0.0, 0.0])
+    assert r.flow_l_per_s == 0 and r.standard_uncertainty_l_per_s == 0 and r.relative_percent is None
+
+
+@pytest.mark.parametrize(
+    "arguments, more, said",
+    [
+        (("cap", [12]), {}, "is not one of"),
+        (("hood", []), {}, "1 to 10000 readings"),
+        (("hood", [12, float("nan")]), {}, r"readings\[1\]"),
+        (("hood", [12, -1]), {}, "below zero"),
+        (("hood", [12]), {"area_mm2": 100}, "leave the area out"),
+        (("traverse", [2, 3]), {}, "area is missing"),
+        (("anemometer", [2, 3]), {"area_mm2": 0}, "area_mm2"),
+        (("hood", [12]), {"pressures": True}, "only a traverse"),
+        (("hood", [12]), {"correction_factor": 0}, "correction_factor"),
+        (("hood", [12]), {"instrument_percent": float("nan")}, "not a number"),
+        (("hood", [12]), {"fan": {"points": WEAK}}, "both of them"),
+        (("hood", [12]), {"hood_pressure_pa": 5}, "both of them"),
+        (("powered_hood", [12]), {"fan": {"points": WEAK}, "hood_pressure_pa": 5}, "only an unpowered hood"),
+        (("hood", [30]), {"fan": {"points": WEAK}, "hood_pressure_pa": 5}, "outside the fan's curve"),
+        (("hood", [20]), {"fan": {"points": WEAK}, "hood_pressure_pa": 50}, "do not go together"),
+    ],
+)
+def test_hostile_measurements(arguments, more, said):
+    with pytest.raises(makegood.RangeError, match=said):
+        A.measured_flow(*arguments, **more)
+
+
+# ---------------------------------------------------------------------------------------------- moist air and friction
+
+
+def test_the_wet_bulb_lies_between_dew_point_and_air_and_gives_the_humidity_back():
+    t, humidity = np.meshgrid(np.linspace(-45, 60, 64), np.linspace(1, 100, 45))
+    p = np.linspace(80000, 105000, 45)[:, None] + 0 * t
+    wet = A.wet_bulb(t, humidity, p)
+    assert np.all(wet <= t + 1e-9) and np.all(wet >= A.dew_point(t, humidity) - 1e-9)
+    # not where the iced and the wetted bulb are both possible: there the wet one is taken, and tells the same humidity
+    back = A.relative_humidity_from_wet_bulb(t, np.minimum(wet, t), p)
+    assert np.max(np.abs(back - humidity)) < 1e-8
+    with pytest.raises(makegood.RelationError, match="dry air"):
+        A.relative_humidity_from_wet_bulb(20, 0)
+
+
+def test_humidity_the_ways_there_and_back():
+    t, humidity = np.meshgrid(np.linspace(-20, 45, 40), np.linspace(5, 100, 20))
+    pressure = A.vapour_pressure(t, humidity)
+    ratio = A.humidity_ratio(pressure, 101325)
+    assert A.vapour_pressure_from_humidity_ratio(ratio) == pytest.approx(pressure, rel=1e-13)
+    assert np.minimum(A.relative_humidity_from_humidity_ratio(t, np.minimum(ratio, A.humidity_ratio(A.saturation_pressure(t) * (1 - 1e-12), 101325))), 100) == pytest.approx(humidity, rel=1e-9)
+    assert A.saturation_temperature(pressure) == pytest.approx(A.dew_point(t, humidity), abs=1e-10)
+    assert A.temperature_from_enthalpy(A.enthalpy(t, ratio), ratio) == pytest.approx(t, abs=1e-11)
+    assert A.air_density_from_humidity_ratio(t, ratio) == pytest.approx(A.air_density(t, humidity, 101325), rel=2e-6)
+    z = np.linspace(-4000, 10900, 50)
+    assert A.altitude_from_pressure(A.standard_pressure(z)) == pytest.approx(z, abs=1e-8)
+    # the dew points by other formulas, each the inverse of its own
+    warm = np.linspace(10, 40, 30)
+    for other in ("magnus", "iso13788"):
+        dew = getattr(A, f"dew_point_{other}")(warm, 60)
+        assert getattr(A, f"saturation_pressure_{other}")(dew) == pytest.approx(0.6 * getattr(A, f"saturation_pressure_{other}")(warm), rel=1e-9)
+        assert np.max(np.abs(dew - A.dew_point(warm, 60))) < 0.06
+
+
+def test_a_room_by_small_steps():
+    c, dt = 150.0, 1e-4
+    for _ in range(5000):  # 0.5 h
+        c += dt * (0.02 / 1000 * 3600 / 12 * 1e6 + 4 * (400 - c))
+    assert A.room_concentration(0.02, 12, 4, 0.5, 150, 400) == pytest.approx(c, rel=1e-3)
+    end = A.room_concentration(0.02, 12, 4, 0.5, 150, 400)
+    assert A.time_to_concentration(end, 0.02, 12, 4, 150, 400) == pytest.approx(0.5, rel=1e-12)
+    left = A.decay_concentration(1500, 3, 0.75, 420)
+    assert A.air_changes_from_decay(1500, left, 0.75, 420) == pytest.approx(3, rel=1e-12)
+    with pytest.raises(makegood.RelationError, match="between"):
+        A.time_to_concentration(5000, 0.0001, 12, 4, 150, 400)
+
+
+def moody(points: int, seed: int = 7) -> tuple[float, float, float]:
+    """Worst of Colebrook-White over the whole plane of Moody, Re 4000 to 1e8 and smooth to 0.05: residual, error in ulp, relative error."""
+    mp = pytest.importorskip("mpmath").mp
+    r = random.Random(seed)
+    with mp.workdps(50):
+        reynolds = [4000.0, 1e8, 4000.0, 1e8] + [10 ** r.uniform(math.log10(4000), 8) for _ in range(points - 4)]
+        relative = [0.0, 0.0, 0.05, 0.05] + [0.0 if r.random() < 0.05 else 10 ** r.uniform(-8, math.log10(0.05)) for _ in range(points - 4)]
+        residual = ulp = off = 0.0
+        for re, rough, f in zip(reynolds, relative, A.friction_factor_colebrook(np.array(reynolds), np.array(relative)).tolist()):
+            wall, share = mp.mpf(rough) / mp.mpf("3.7"), mp.mpf("2.51") / mp.mpf(re)
+            g = lambda x: x + 2 * mp.log10(wall + share * x)
+            residual = max(residual, float(abs(g(1 / mp.sqrt(mp.mpf(f))))))
+            x = 1 / mp.sqrt(mp.mpf(f))
+            for _ in range(5):  # Newton from a number that is right to 16 digits: to 50 after two
+                x -= g(x) / (1 + 2 / mp.log(10) * share / (wall + share * x))
+            assert abs(g(x)) < mp.mpf(10) ** -45
+            exact = 1 / x**2
+            off = max(off, float(abs(f - exact) / exact))
+            ulp = max(ulp, float(abs(f - exact)) / math.ulp(float(exact)))
+    return residual, ulp, off
+
+
+@pytest.mark.skipif(importlib.util.find_spec("mpmath") is None, reason="mpmath is not installed")
+def test_colebrook_over_the_whole_plane():
+    """MAKEGOOD_POINTS for more: python tests/python/test_air.py moody N prints the figures."""
+    residual, ulp, off = moody(int(os.environ.get("MAKEGOOD_POINTS", "3000")))
+    # 1/sqrt f is 3 to 13: a place of it is 1.8e-15, one of f is half of that in relation; three roundings and the logarithm
+    assert residual < 1e-14 and ulp < 6 and off < 1e-15
+
+
 # ------------------------------------------------------------------------------------------------------------------ table
 
 
@@ -804,6 +1138,9 @@ def test_simulated_faults_are_found():
 
 
 def main(arguments: list[str]) -> int:
+    if arguments[:1] == ["moody"]:
+        print("Colebrook-White over the Moody plane: residual of 1/sqrt f %.2g, worst error %.2f ulp, %.2g of the factor" % moody(int(arguments[1]) if arguments[1:] else 3000))
+        return 0
     print(f"{'fault':24}{'jobs':>8}{'leads':>8}{'in the first two':>20}")
     for kind, (drawn, first, second) in simulated(int(arguments[0]) if arguments else 700).items():
         print(f"{kind:24}{drawn:8}{first / drawn:8.3f}{second / drawn:20.3f}")

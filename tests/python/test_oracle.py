@@ -37,6 +37,14 @@ BOUNDS = {
     "air.saturation_pressure_ice": (5e-14, _EXPONENT),
     "air.vapour_pressure": (5e-14, _EXPONENT),
     "air.relative_humidity": (1e-13, _EXPONENT + "; two pressures"),
+    "air.saturation_pressure_sonntag": (5e-14, _EXPONENT),
+    "air.saturation_temperature": (5e-13, _EXPONENT + ", and the root passes it on to a temperature (about 20 K for a factor e)"),
+    "air.relative_humidity_from_humidity_ratio": (5e-14, _EXPONENT),
+    "air.vapour_concentration": (5e-14, _EXPONENT),
+    "air.moisture_removed": (5e-14, _EXPONENT + "; two pressures"),
+    "air.humidity_ratio_from_wet_bulb": (5e-14, _EXPONENT),
+    "air.relative_humidity_from_wet_bulb": (5e-14, _EXPONENT + "; two pressures"),
+    "air.wet_bulb": (5e-13, _OFFSET + "; and the saturation pressure in the balance, whose exponent is a sum of terms up to 50"),
     "air.dew_point": (5e-13, _EXPONENT + ", and the root passes it on to a temperature (about 20 K for a factor e)"),
 }
 

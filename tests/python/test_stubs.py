@@ -201,6 +201,7 @@ def test_models_return_what_their_stubs_say(written):
             "england-adf-2021",
             15,
         ),
+        "air.measured_flow": ("hood", [12.1, 11.8, 12.3]),
         "electrical.ring_tests": (0.44, 0.44, 0.72),
         "electrical.test_record_consistency": ([{"loop_ohm": 0.8, "line_plus_cpc_ohm": 0.4}], {"external_loop_ohm": 0.35}),
         "electrical.parallel_insulation": ([1.5, 3.0, 3.0], ["a", "b", "c"], 1.0),

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A run of duct, segment by segment: straight and flexible duct, fittings and terminals, each with its share of the whole and a band.
-// Subject: air. Series flow: the same volume passes every segment. Pressures are total pressures.
+// Subject: air. The same volume passes every segment, or a stated number of times of it. Pressures are total pressures.
 #pragma once
 #include <algorithm>
 #include <cmath>
@@ -105,13 +105,14 @@ struct system_curve {
     return {fixed_pa + (flow < 0.0 ? -p : p), slope};
   }
   double operator()(double flow) const { return at(flow).pressure; }
-  void add_duct(const duct_section& section, double length_m, double roughness_mm, const air_state& air, double times = 1.0) {
-    const double area = section.area_m2(), diameter = section.hydraulic_m(), per_flow = 1e-3 / area;
+  /// `share`: how many times the flow of the run passes here.
+  void add_duct(const duct_section& section, double length_m, double roughness_mm, const air_state& air, double times = 1.0, double share = 1.0) {
+    const double area = section.area_m2(), diameter = section.hydraulic_m(), per_flow = 1e-3 * share / area;
     pipes.push_back({air.density_kg_per_m3 * per_flow * diameter / air.viscosity_pa_s,
                      times * length_m / diameter * 0.5 * air.density_kg_per_m3 * per_flow * per_flow, friction_line(roughness_mm * 1e-3 / diameter)});
   }
-  void add_fitting(const duct_section& section, double loss_coefficient, const air_state& air) {
-    const double per_flow = 1e-3 / section.area_m2();
+  void add_fitting(const duct_section& section, double loss_coefficient, const air_state& air, double share = 1.0) {
+    const double per_flow = 1e-3 * share / section.area_m2();
     quadratic += loss_coefficient * 0.5 * air.density_kg_per_m3 * per_flow * per_flow;
   }
 };
@@ -146,7 +147,7 @@ struct fitting_row {
   bool bend;
   source from;
 };
-inline constexpr std::string_view of_duct = "velocity in the duct that it joins", of_small = "velocity in the smaller section";
+inline constexpr std::string_view of_duct = "velocity in the duct that it joins", of_small = "velocity in the smaller section", of_all = "velocity of all the air together";
 inline constexpr fitting_row fitting_rows[] = {
     {"entry_sharp", "flush, sharp entry", of_duct, 0.5, 0.5, 0.57, false, {"Idelchik, Handbook of Hydraulic Resistance", "sharp-edged flush entry", "handbook"}},
     {"entry_rounded", "well rounded entry, r/D 0.2 or more", of_duct, 0.03, 0.02, 0.05, false, {"Idelchik, Handbook of Hydraulic Resistance", "rounded entry", "handbook"}},
@@ -181,6 +182,47 @@ inline double grille_coefficient(double free_area_ratio) {
   if (!(free_area_ratio > 0.0 && free_area_ratio <= 1.0)) throw range_error("duct_run: free_area_ratio must be above 0 and at most 1");
   return (0.5 * (1.0 - free_area_ratio) + (1.0 - free_area_ratio * free_area_ratio)) / (free_area_ratio * free_area_ratio);
 }
+namespace detail {
+struct table_point {
+  double x, y;
+};
+/// Straight lines between the points of a table; nothing beyond its ends.
+inline double between_points(std::span<const table_point> table, double x) {
+  for (std::size_t i = 0; i + 1 < table.size(); ++i)
+    if (x >= table[i].x && x <= table[i + 1].x) return table[i].y + (table[i + 1].y - table[i].y) * ((x - table[i].x) / (table[i + 1].x - table[i].x));
+  return no_number;
+}
+}  // namespace detail
+/// Grille with rounded edges, and square-edged screen or perforated plate: tables over the free area, on the velocity before them.
+inline constexpr detail::table_point rounded_grille_points[] = {{0.3, 2.0}, {0.4, 1.0}, {0.5, 0.6}, {0.6, 0.4}, {0.7, 0.2}};
+inline constexpr detail::table_point screen_points[] = {{0.1, 250.0}, {0.15, 85.0}, {0.2, 52.0}, {0.25, 30.0}, {0.3, 17.0}, {0.35, 11.0}, {0.4, 7.7},  {0.45, 5.5},
+                                                        {0.5, 3.8},   {0.55, 2.8},  {0.6, 2.0},  {0.65, 1.5},  {0.7, 1.1},  {0.75, 0.78}, {0.8, 0.53}, {0.85, 0.35}};
+inline double rounded_grille_coefficient(double free_area_ratio) {
+  const double k = detail::between_points(rounded_grille_points, free_area_ratio);
+  if (is_nan(k)) throw range_error("duct_run: of a grille with rounded edges free_area_ratio must be from 0.3 to 0.7");
+  return k;
+}
+inline double screen_coefficient(double free_area_ratio) {
+  const double k = detail::between_points(screen_points, free_area_ratio);
+  if (is_nan(k)) throw range_error("duct_run: of a screen free_area_ratio must be from 0.1 to 0.85");
+  return k;
+}
+/// A bend straight before a centrifugal fan: what it costs on top of its own loss, by its radius and by the straight duct between. Read:
+/// all but 0.5 at 5 and 1.0 at 2 diameters, 1.5 at 0 and at 10, 2.0 at 5 (recalled).
+inline constexpr double fan_inlet_radii[] = {0.5, 1.0, 1.5, 2.0}, fan_inlet_lengths[] = {0.0, 2.0, 5.0, 10.0};
+inline constexpr double fan_inlet_losses[4][4] = {{1.8, 1.0, 0.53, 0.53}, {1.2, 0.67, 0.33, 0.33}, {1.1, 0.6, 0.33, 0.33}, {1.0, 0.53, 0.33, 0.33}};
+inline constexpr source fan_inlet_source{"ASHRAE Handbook Fundamentals 2021, ch. 21 Duct Design", "Table 7, bend at the inlet of a centrifugal fan (ED7-2)", "handbook"};
+inline double fan_inlet_bend_coefficient(double radius_ratio, double straight_diameters) {
+  if (!(radius_ratio >= 0.5 && radius_ratio <= 2.0)) throw range_error("duct_run: of a bend before a fan radius_ratio must be from 0.5 to 2");
+  if (!(straight_diameters >= 0.0 && straight_diameters <= 10.0)) throw range_error("duct_run: of a bend before a fan straight_diameters must be from 0 to 10");
+  detail::table_point across[4];
+  for (std::size_t i = 0; i < 4; ++i) {
+    detail::table_point along[4];
+    for (std::size_t j = 0; j < 4; ++j) along[j] = {fan_inlet_lengths[j], fan_inlet_losses[i][j]};
+    across[i] = {fan_inlet_radii[i], detail::between_points(along, straight_diameters)};
+  }
+  return detail::between_points(across, radius_ratio);
+}
 /// Borda and Carnot: sudden widening, on the velocity in the smaller section.
 inline double widening_coefficient(double small_m2, double large_m2) { return (1.0 - small_m2 / large_m2) * (1.0 - small_m2 / large_m2); }
 /// Most that a duct of a tightness class may leak: k p^0.65 in l/s for each square metre of its surface.
@@ -203,6 +245,7 @@ struct duct_segment {
   double compression_percent = 0.0;  ///< of a flexible duct: 100 (1 - installed length / fully stretched length)
   double loss_coefficient = 0.0, loss_low = no_number, loss_high = no_number;
   bool bend = false;
+  double flow_ratio = 1.0;           ///< how many times the run's flow passes here: other grilles join before, or leave after
   std::string_view reference = of_duct;
   source from{};
 };
@@ -246,6 +289,7 @@ inline void check_air(const air_state& a, const std::string& who) {
 }
 inline void check_segment(const duct_segment& s, const std::string& who) {
   check_section(s.section, who);
+  must(within(s.flow_ratio, 0.01, 100.0), who, "flow_ratio must be from 0.01 to 100: how many times the run's flow passes here");
   if (s.is != duct_segment::kind::fitting) {
     must(within(s.length_m, 0.0, 1e4), who, "length_m = " + quantity_text(s.length_m, "m") + ": from 0 to 10000 m" + (s.length_m < 0.0 ? ", a length is never negative" : ""));
     must(within(s.roughness_mm, 0.0, 0.5 * s.section.height_mm), who, "roughness_mm must be from 0 to half the duct");
@@ -274,7 +318,7 @@ inline system_curve curve_of_run(std::span<const duct_segment> run, const air_st
       double k = s.loss_coefficient;
       if (scale < 0) k = is_nan(s.loss_low) ? k - band_of_fittings * std::fabs(k) : s.loss_low;
       if (scale > 0) k = is_nan(s.loss_high) ? k + band_of_fittings * std::fabs(k) : s.loss_high;
-      c.add_fitting(s.section, k, air);
+      c.add_fitting(s.section, k, air, s.flow_ratio);
       continue;
     }
     double times = 1.0, rough = s.roughness_mm;
@@ -289,7 +333,7 @@ inline system_curve curve_of_run(std::span<const duct_segment> run, const air_st
     } else {
       times = 1.0 + scale * band_of_rigid;
     }
-    c.add_duct(s.section, s.length_m, rough, air, times);
+    c.add_duct(s.section, s.length_m, rough, air, times, s.flow_ratio);
   }
   return c;
 }
@@ -307,7 +351,7 @@ inline duct_run_result duct_run(std::span<const duct_segment> run, double flow_l
     detail::check_segment(s, at);
     segment_loss one;
     const double area = s.section.area_m2();
-    one.velocity_m_per_s = flow_l_per_s * 1e-3 / area;
+    one.velocity_m_per_s = flow_l_per_s * s.flow_ratio * 1e-3 / area;
     one.velocity_pressure_pa = 0.5 * air.density_kg_per_m3 * one.velocity_m_per_s * one.velocity_m_per_s;
     const std::span<const duct_segment> alone(&s, 1);
     one.pressure_pa = curve_of_run(alone, air)(flow_l_per_s);

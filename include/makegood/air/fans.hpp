@@ -150,7 +150,8 @@ struct intersection {
 };
 /// Every flow at which the fan gives what the system takes, by rising flow. Each piece of the curve is searched in steps of a 16th, and
 /// where the difference turns without changing its sign, about its turning point as well.
-inline std::vector<intersection> intersections(const monotone_curve& fan, const system_curve& system) {
+template <class Curve>
+std::vector<intersection> intersections(const Curve& fan, const system_curve& system) {
   std::vector<intersection> found;
   const auto& points = fan.points();
   struct place {
@@ -260,6 +261,207 @@ inline operating_result operating_point(const fan_curve& fan, const system_curve
   if (!fan.power().empty()) {
     r.power_w = fan.power().at(at.flow_l_per_s).value;
     if (r.power_w > 0.0) r.efficiency = r.air_power_w / r.power_w;
+    if (at.flow_l_per_s > 0.0) r.specific_fan_power = r.power_w / at.flow_l_per_s;
+  }
+  return r;
+}
+
+// ---- two unlike fans -----------------------------------------------------------------------------------------------------
+
+/// Where two fans with curves of their own meet one system. In series pressures add at equal flow; in parallel flows add at equal pressure.
+/// The curves are added as they are, not a curve drawn through sums.
+struct fan_of_two {
+  double flow_l_per_s = no_number, pressure_pa = no_number, slope = no_number, power_w = no_number;
+};
+struct two_fans_point {
+  double flow_l_per_s = no_number, pressure_pa = no_number, system_slope = no_number;
+  std::array<fan_of_two, 2> fans{};
+  bool stable = false;
+};
+struct two_fans_result {
+  enum class state : unsigned char {
+    found,
+    no_stable,
+    one_driven,     ///< the stronger fan alone already brings the system beyond what the weaker can do: see `driven`
+    beyond_last,    ///< both still give more than the system takes at the end of a curve that is not at zero pressure
+    below_first
+  };
+  state is = state::found;
+  std::vector<two_fans_point> all{};
+  std::size_t used = 0;   ///< the stable one with the largest flow
+  bool several_stable = false;
+  measured flow{};
+  double power_w = no_number, air_power_w = no_number, specific_fan_power = no_number;
+  int weaker = 1;                        ///< in parallel: the one with the lower pressure; in series: the one with the lower last flow
+  double weaker_limit = no_number;       ///< in parallel Pa: above it the weaker fan is driven backwards; in series l/s: beyond it, it only resists
+  double weaker_starts_l_per_s = no_number;  ///< in parallel: total flow above which the weaker fan helps
+  std::array<double, 2> alone_l_per_s{no_number, no_number};  ///< each of them alone on the same run, the other away (and shut, in parallel)
+};
+namespace detail {
+/// Two curves in series: the sum where both are known, piece by piece between all the points of both.
+class sum_of_curves {
+ public:
+  sum_of_curves(const monotone_curve& a, const monotone_curve& b) : a_(a), b_(b) {
+    const double from = std::max(a.first_flow(), b.first_flow()), to = std::min(a.last_flow(), b.last_flow());
+    if (!(to > from)) throw range_error("operating_point: the curves of the two fans have no flow in common");
+    std::vector<double> q{from, to};
+    for (const auto* c : {&a, &b})
+      for (const auto& p : c->points())
+        if (p.flow_l_per_s > from && p.flow_l_per_s < to) q.push_back(p.flow_l_per_s);
+    std::sort(q.begin(), q.end());
+    q.erase(std::unique(q.begin(), q.end()), q.end());
+    for (const double x : q) points_.push_back({x, a.at(x).value + b.at(x).value});
+  }
+  const std::vector<fan_point>& points() const { return points_; }
+  monotone_curve::both in_piece(std::size_t i, double flow) const {
+    // the piece of each curve that the middle lies in, so that the slopes at a joint are those of this side
+    const double middle = 0.5 * (points_[i].flow_l_per_s + points_[i + 1].flow_l_per_s);
+    const auto x = a_.in_piece(a_.piece(middle), flow), y = b_.in_piece(b_.piece(middle), flow);
+    return {x.value + y.value, x.slope + y.slope};
+  }
+
+ private:
+  const monotone_curve &a_, &b_;
+  std::vector<fan_point> points_;
+};
+/// The flow in one piece of a curve at a pressure between its ends (a piece is monotone).
+inline double flow_at_pressure(const monotone_curve& c, std::size_t piece, double pressure) {
+  double low = c.points()[piece].flow_l_per_s, high = c.points()[piece + 1].flow_l_per_s;
+  const bool rising = c.points()[piece + 1].value > c.points()[piece].value;
+  double q = low + (high - low) * ((pressure - c.points()[piece].value) / (c.points()[piece + 1].value - c.points()[piece].value));
+  for (int step = 0; step < 100; ++step) {
+    const auto here = c.in_piece(piece, q);
+    if (here.value == pressure) break;
+    ((here.value > pressure) == rising ? high : low) = q;
+    double next = q - (here.value - pressure) / here.slope;
+    if (!(next > low && next < high)) next = 0.5 * (low + high);
+    if (std::fabs(next - q) <= 2e-16 * q || high - low <= 4e-16 * high) return next;
+    q = next;
+  }
+  return q;
+}
+inline double highest(const monotone_curve& c) {
+  double p = 0.0;
+  for (const auto& x : c.points()) p = std::max(p, x.value);
+  return p;
+}
+}  // namespace detail
+
+inline two_fans_result operating_point_of_two(const fan_curve& one, const fan_curve& two, fans_stand stand, const system_curve& system, const operating_doubt& doubt = {}) {
+  for (const double x : {doubt.fan_percent, doubt.system_percent, doubt.density_percent})
+    if (!(x >= 0.0 && x <= 100.0)) throw range_error("operating_point: limits of doubt must be from 0 to 100 %");
+  const std::array<const monotone_curve*, 2> curves{&one.pressure(), &two.pressure()};
+  if (curves[0]->points().size() > 200 || curves[1]->points().size() > 200) throw range_error("operating_point: two fans: at most 200 points each");
+  two_fans_result r;
+  for (std::size_t k = 0; k < 2; ++k)
+    for (const auto& x : intersections(*curves[k], system))
+      if (x.stable()) r.alone_l_per_s[k] = x.flow_l_per_s;
+  bool gives_more_at_end = false;
+  if (stand == fans_stand::series) {
+    const detail::sum_of_curves both(*curves[0], *curves[1]);
+    r.weaker = curves[0]->last_flow() < curves[1]->last_flow() ? 0 : 1;
+    r.weaker_limit = curves[static_cast<std::size_t>(r.weaker)]->last_flow();
+    for (const auto& x : intersections(both, system)) {
+      two_fans_point p{x.flow_l_per_s, x.pressure_pa, x.system_slope, {}, x.stable()};
+      for (std::size_t k = 0; k < 2; ++k) {
+        const auto at = curves[k]->at(x.flow_l_per_s);
+        p.fans[k] = {x.flow_l_per_s, at.value, at.slope, no_number};
+      }
+      r.all.push_back(p);
+    }
+    const auto& last = both.points().back();
+    gives_more_at_end = last.value > system(last.flow_l_per_s);
+  } else {
+    const std::array<double, 2> top{detail::highest(*curves[0]), detail::highest(*curves[1])};
+    r.weaker = top[0] < top[1] ? 0 : 1;
+    r.weaker_limit = top[static_cast<std::size_t>(r.weaker)];
+    const auto& strong = *curves[static_cast<std::size_t>(1 - r.weaker)];
+    for (std::size_t i = 0; i + 1 < strong.points().size(); ++i) {
+      const double a = strong.points()[i].value, b = strong.points()[i + 1].value;
+      if (a != b && r.weaker_limit >= std::min(a, b) && r.weaker_limit <= std::max(a, b)) r.weaker_starts_l_per_s = detail::flow_at_pressure(strong, i, r.weaker_limit);
+    }
+    const auto& A = *curves[0];
+    const auto& B = *curves[1];
+    const auto ends = [](const monotone_curve& c, std::size_t i) { return std::pair(std::min(c.points()[i].value, c.points()[i + 1].value), std::max(c.points()[i].value, c.points()[i + 1].value)); };
+    for (std::size_t i = 0; i + 1 < A.points().size(); ++i)
+      for (std::size_t j = 0; j + 1 < B.points().size(); ++j) {
+        const auto [low_a, high_a] = ends(A, i);
+        const auto [low_b, high_b] = ends(B, j);
+        const double low = std::max(low_a, low_b), high = std::min(high_a, high_b);
+        if (low_a == high_a || low_b == high_b || !(high >= low)) continue;  // a level piece has no flow of its own at a pressure
+        const auto rest = [&](double p) { return system(detail::flow_at_pressure(A, i, p) + detail::flow_at_pressure(B, j, p)) - p; };
+        constexpr int steps = 16;
+        double p0 = low, r0 = rest(low);
+        for (int k = 1; k <= (high > low ? steps : 1); ++k) {
+          const double p1 = k == steps ? high : low + (high - low) * k / steps, r1 = high > low ? rest(p1) : r0;
+          if (r0 == 0.0 || r1 == 0.0 || (r0 > 0.0) != (r1 > 0.0)) {
+            double a = p0, b = p1, p = r0 == 0.0 ? p0 : p1;
+            if (r0 != 0.0 && r1 != 0.0)
+              for (int step = 0; step < 200 && b - a > 1e-15 * b; ++step) {
+                p = 0.5 * (a + b);
+                ((rest(p) > 0.0) == (r0 > 0.0) ? a : b) = p;
+              }
+            two_fans_point x;
+            x.fans[0].flow_l_per_s = detail::flow_at_pressure(A, i, p);
+            x.fans[1].flow_l_per_s = detail::flow_at_pressure(B, j, p);
+            x.fans[0].slope = A.in_piece(i, x.fans[0].flow_l_per_s).slope;
+            x.fans[1].slope = B.in_piece(j, x.fans[1].flow_l_per_s).slope;
+            x.fans[0].pressure_pa = x.fans[1].pressure_pa = p;
+            x.flow_l_per_s = x.fans[0].flow_l_per_s + x.fans[1].flow_l_per_s;
+            x.pressure_pa = p;
+            x.system_slope = system.at(x.flow_l_per_s).slope;
+            // both flows are free: the two by two matrix of slopes must be negative, whatever the inertias
+            const double s = x.system_slope, f = x.fans[0].slope, g = x.fans[1].slope;
+            x.stable = f < s && g < s && f * g > s * (f + g);
+            bool known = false;
+            for (const auto& old : r.all)
+              known = known || (std::fabs(old.fans[0].flow_l_per_s - x.fans[0].flow_l_per_s) <= 1e-9 * x.flow_l_per_s && std::fabs(old.fans[1].flow_l_per_s - x.fans[1].flow_l_per_s) <= 1e-9 * x.flow_l_per_s);
+            if (!known) r.all.push_back(x);
+          }
+          p0 = p1;
+          r0 = r1;
+        }
+      }
+    std::sort(r.all.begin(), r.all.end(), [](const auto& a, const auto& b) { return a.flow_l_per_s < b.flow_l_per_s; });
+    gives_more_at_end = system(A.last_flow() + B.last_flow()) < std::min(A.points().back().value, B.points().back().value);
+  }
+  int stable = 0;
+  for (std::size_t i = 0; i < r.all.size(); ++i)
+    if (r.all[i].stable) r.used = i, ++stable;
+  r.several_stable = stable > 1;
+  if (stable == 0) {
+    using state = two_fans_result::state;
+    const double strong = r.alone_l_per_s[static_cast<std::size_t>(1 - r.weaker)];
+    const bool driven = !is_nan(strong) && (stand == fans_stand::series ? strong > r.weaker_limit : system(strong) > r.weaker_limit);
+    r.is = !r.all.empty() ? state::no_stable : driven ? state::one_driven : gives_more_at_end ? state::beyond_last : state::below_first;
+    return r;
+  }
+  auto& at = r.all[r.used];
+  constexpr double root3 = 1.7320508075688772;
+  const double s = at.system_slope, f = at.fans[0].slope, g = at.fans[1].slope;
+  // effect on the flow of a change of each fan's pressure and of the system's
+  std::array<double, 2> by_fan{};
+  double by_system = 0.0;
+  if (stand == fans_stand::series) {
+    by_fan = {1.0 / (s - f - g), 1.0 / (s - f - g)};
+    by_system = -by_fan[0];
+  } else {
+    const double all = f * g - s * (f + g);
+    by_fan = {-g / all, -f / all};
+    by_system = (f + g) / all;
+  }
+  r.flow = measured(at.flow_l_per_s);
+  const double moved = at.pressure_pa - system.fixed_pa;
+  if (doubt.fan_percent > 0.0) {
+    r.flow.add("first fan's curve", doubt.fan_percent / 100.0 / root3 * at.fans[0].pressure_pa * by_fan[0]);
+    r.flow.add("second fan's curve", doubt.fan_percent / 100.0 / root3 * at.fans[1].pressure_pa * by_fan[1]);
+  }
+  if (doubt.system_percent > 0.0) r.flow.add("system", doubt.system_percent / 100.0 / root3 * moved * by_system);
+  r.air_power_w = 1e-3 * at.flow_l_per_s * at.pressure_pa;
+  if (!one.power().empty() && !two.power().empty()) {
+    at.fans[0].power_w = one.power().at(at.fans[0].flow_l_per_s).value;
+    at.fans[1].power_w = two.power().at(at.fans[1].flow_l_per_s).value;
+    r.power_w = at.fans[0].power_w + at.fans[1].power_w;
     if (at.flow_l_per_s > 0.0) r.specific_fan_power = r.power_w / at.flow_l_per_s;
   }
   return r;

@@ -4,6 +4,8 @@
 #pragma once
 #include "ducts.hpp"
 #include "fan_laws.hpp"
+#include "junctions.hpp"
+#include "measurement.hpp"
 #include "moist_air.hpp"
 #include "surfaces.hpp"
 #include "ventilation.hpp"
