@@ -126,8 +126,11 @@ document::value run_brackets(const object& inputs, const rulebook&) {
     by_chance = object{{"probability", chance.at_worst_case.probability}, {"failure", chance.at_worst_case.failure}, {"holes", each(chance.at_worst_case)},
                        {"best_x_mm", chance.x_mm}, {"best_y_mm", chance.y_mm}, {"best_probability", chance.at_likeliest.probability}, {"best_failure", chance.at_likeliest.failure},
                        {"best_holes", each(chance.at_likeliest)}};
-    text += " By chance every hole comes where it is to come with a probability of " + number_text(chance.at_worst_case.probability, 4) + " there, at most " +
-            number_text(chance.at_likeliest.probability, 4) + " (datum at " + number_text(std::round(10.0 * chance.x_mm) / 10.0) + ", " + number_text(std::round(10.0 * chance.y_mm) / 10.0) + " mm).";
+    const auto chance_text = [](const so::bracket_chance& c) { return c.failure < 1e-4 ? std::string("more than 0.9999") : number_text(c.probability, 4); };
+    text += " By chance every hole comes where it is to come with a probability of " + chance_text(chance.at_worst_case) + " there";
+    if (chance.at_worst_case.failure - chance.at_likeliest.failure >= 1e-4)
+      text += ", at most " + chance_text(chance.at_likeliest) + " with the datum at " + number_text(std::round(10.0 * chance.x_mm) / 10.0) + ", " + number_text(std::round(10.0 * chance.y_mm) / 10.0) + " mm";
+    text += ".";
   }
   return object{{"fits", r.fits},
                 {"text", text},
