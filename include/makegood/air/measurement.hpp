@@ -83,7 +83,7 @@ inline constexpr auto orifice_expansibility = formula(
     out{"orifice_expansibility", "ε", unit::one, "Expansibility factor of a sharp orifice plate: what the gas expands on its way through."},
     in<orifice_expansibility_arguments>(detail::bore_arg, detail::pipe_arg, arg{"upstream_pa", "p_1", unit::pascal, positive_to(1e8), "absolute pressure before the plate"}.usually(100000, 102000),
                                         arg{"downstream_pa", "p_2", unit::pascal, positive_to(1e8), "absolute pressure after it"}.usually(97000, 99900),
-                                        arg{"isentropic_exponent", "κ", unit::one, between(1, 2), "isentropic exponent"}.usually(1.3, 1.4).otherwise(1.4)),
+                                        arg{"isentropic_exponent", "k", unit::one, between(1, 2), "isentropic exponent"}.usually(1.3, 1.4).otherwise(1.4)),
     iso_5167,
     [](auto bore, auto pipe, auto before, auto after, auto exponent) {
       auto beta = let("β", unit::one, bore / pipe);
@@ -94,7 +94,7 @@ inline constexpr auto orifice_expansibility = formula(
     requires_that([](auto, auto, auto before, auto after, auto) { return after <= before; }, "the pressure after the plate is not above that before it"),
     requires_that([](auto bore, auto pipe, auto, auto, auto) { return bore < 0.9 * pipe; }, "the bore is less than 0.9 of the duct"),
     valid_while([](auto, auto, auto before, auto after, auto) { return after >= 0.75 * before; }, "the standard holds down to p_2/p_1 = 0.75"),
-    remarks{"3.5 Δp/(κ p_1) % by the standard", "1 without a difference"});
+    remarks{"3.5 Δp/(k p_1) % by the standard", "1 without a difference"});
 
 MAKEGOOD_ARGUMENTS_WITH_DEFAULTS(orifice_flow_arguments, (orifice_mm, diameter_mm, pressure_difference_pa, density_kg_per_m3, discharge_coefficient), (expansibility_factor = T(1.0)));
 inline constexpr auto orifice_flow = formula(

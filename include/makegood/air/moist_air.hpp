@@ -228,7 +228,7 @@ inline constexpr auto saturation_pressure_iapws = formula(
     in(arg{"temperature_c", "t", unit::celsius, between(0, 373), "temperature of the water"}.usually(1, 95)), iapws_if97,
     [](auto t) {
       auto kelvins = magnitude(kelvin(t), unit::kelvin);
-      auto theta = let("ϑ", unit::one, kelvins - 0.23855557567849 / (kelvins - 650.17534844798));
+      auto theta = let("θ", unit::one, kelvins - 0.23855557567849 / (kelvins - 650.17534844798));
       auto a = let("A", unit::one, square(theta) + 1167.0521452767 * theta - 724213.16703206);
       auto b = let("B", unit::one, -17.073846940092 * square(theta) + 12020.824702470 * theta - 3232555.0322333);
       auto c = let("C", unit::one, 14.915108613530 * square(theta) - 4823.2657361591 * theta + 405113.40542057);
@@ -430,7 +430,7 @@ inline constexpr auto standard_pressure = formula(
     in(arg{"altitude_m", "z", unit::metre, between(-5000, 11000), "altitude above the sea"}.usually(0, 2000)), standard_atmosphere,
     [](auto altitude) {
       auto height = let("H", unit::metre, constant(6356766.0, unit::metre, "r_0") * altitude / (constant(6356766.0, unit::metre, "r_0") + altitude));
-      auto part = let("ϑ", unit::one, 1.0 - constant(0.0065, kelvin_per_metre) * height / constant(288.15, unit::kelvin));
+      auto part = let("θ", unit::one, 1.0 - constant(0.0065, kelvin_per_metre) * height / constant(288.15, unit::kelvin));
       return constant(101325.0, unit::pascal) * damped_pow(part, 5.255876113278518);
     },
     remarks{"exact for the standard atmosphere to 11 km; the weather moves it by up to 5 %", "101325 Pa at 0 m"});
