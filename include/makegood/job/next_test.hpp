@@ -152,7 +152,8 @@ class planner {
   std::size_t count_ = 0;
   std::vector<double> loss_, plain_, danger_;  // act × hypothesis: all, without the price of danger, danger left (0 or 1)
   std::vector<bool> deadly_;
-  std::vector<double> best_of_;  // least loss under each hypothesis
+  std::vector<double> by_hypothesis_;  // loss_ the other way round
+  std::vector<double> best_of_;        // least loss under each hypothesis
   std::vector<std::vector<std::uint32_t>> needs_of_, work_needs_;  // as bits of conditions
   std::vector<std::uint32_t> ends_of_, work_access_, work_proves_;
   double price_ = 0.0;
@@ -240,6 +241,9 @@ class planner {
     }
     price_ = dearest / costs_.danger_limit;
     for (std::size_t i = 0; i < loss_.size(); ++i) loss_[i] = plain_[i] + price_ * danger_[i];
+    by_hypothesis_.assign(loss_.size(), 0.0);
+    for (std::size_t a = 0; a < acts_.size(); ++a)
+      for (std::size_t h = 0; h < count_; ++h) by_hypothesis_[h * acts_.size() + a] = loss_[a * count_ + h];
     best_of_.assign(loss_.begin(), loss_.begin() + static_cast<std::ptrdiff_t>(count_));
     for (std::size_t a = 1; a < acts_.size(); ++a)
       for (std::size_t h = 0; h < count_; ++h) best_of_[h] = std::min(best_of_[h], loss_[a * count_ + h]);
@@ -261,13 +265,20 @@ class planner {
       work_proves_.push_back(w.proves.empty() ? 0u : bit_of_condition(w.proves));
     }
   }
+  /// Acts side by side: the inner loop is over them, so that it goes by vectors without another order of the sums.
   double best_loss(const double* weight) const {
-    double best = 0.0;
-    for (std::size_t a = 0; a < acts_.size(); ++a) {
-      double sum = 0.0;
-      const double* l = &loss_[a * count_];
-      for (std::size_t h = 0; h < count_; ++h) sum += weight[h] * l[h];
-      if (a == 0 || sum < best) best = sum;
+    constexpr std::size_t wide = 64;
+    const std::size_t acts = acts_.size();
+    double best = detail::infinite;
+    for (std::size_t from = 0; from < acts; from += wide) {
+      const std::size_t n = std::min(wide, acts - from);
+      std::array<double, wide> sum{};
+      for (std::size_t h = 0; h < count_; ++h) {
+        if (weight[h] == 0.0) continue;
+        const double* l = &by_hypothesis_[h * acts + from];
+        for (std::size_t a = 0; a < n; ++a) sum[a] += weight[h] * l[a];
+      }
+      for (std::size_t a = 0; a < n; ++a) best = std::min(best, sum[a]);
     }
     return best;
   }
@@ -356,24 +367,39 @@ class planner {
     };
     std::vector<double> own;
     for (const auto& g : group) own.push_back(told(g));
-    std::vector<double> both;
     const auto loss_of = [&](std::size_t a, std::size_t b) {
-      both = group[a];
-      for (std::size_t h = 0; h < both.size(); ++h) both[h] += group[b][h];
-      return own[a] + own[b] - told(both);
+      double sum = 0.0, part = 0.0;
+      for (std::size_t h = 0; h < weight.size(); ++h) {
+        const double x = group[a][h] + group[b][h];
+        sum += x;
+        if (x > 0.0) part += x * log(x);
+      }
+      return own[a] + own[b] - (part - (sum > 0.0 ? sum * log(sum) : 0.0));
     };
-    // neighbours in the order of the leading hypotheses first: cells of values lie beside each other
+    const auto put_together = [&](std::size_t a, std::size_t b) {
+      for (std::size_t h = 0; h < weight.size(); ++h) group[a][h] += group[b][h];
+      own[a] = told(group[a]);
+      group.erase(group.begin() + static_cast<std::ptrdiff_t>(b));
+      own.erase(own.begin() + static_cast<std::ptrdiff_t>(b));
+    };
+    // neighbours first: cells of values lie beside each other
+    constexpr std::size_t few = 12;
+    std::vector<double> beside;
+    for (std::size_t a = 0; a + 1 < group.size() && group.size() > few; ++a) beside.push_back(loss_of(a, a + 1));
+    while (group.size() > std::max(most, few)) {
+      const auto a = static_cast<std::size_t>(std::min_element(beside.begin(), beside.end()) - beside.begin());
+      put_together(a, a + 1);
+      beside.erase(beside.begin() + static_cast<std::ptrdiff_t>(a));
+      if (a > 0) beside[a - 1] = loss_of(a - 1, a);
+      if (a < beside.size()) beside[a] = loss_of(a, a + 1);
+    }
     while (group.size() > most) {
       std::size_t best_a = 0, best_b = 1;
       double least = detail::infinite;
-      const bool all_pairs = group.size() <= 12;
       for (std::size_t a = 0; a + 1 < group.size(); ++a)
-        for (std::size_t b = a + 1; b < (all_pairs ? group.size() : a + 2); ++b)
+        for (std::size_t b = a + 1; b < group.size(); ++b)
           if (const double l = loss_of(a, b); l < least) least = l, best_a = a, best_b = b;
-      for (std::size_t h = 0; h < weight.size(); ++h) group[best_a][h] += group[best_b][h];
-      own[best_a] = told(group[best_a]);
-      group.erase(group.begin() + static_cast<std::ptrdiff_t>(best_b));
-      own.erase(own.begin() + static_cast<std::ptrdiff_t>(best_b));
+      put_together(best_a, best_b);
     }
     table out;
     out.outcomes = group.size();
@@ -597,7 +623,9 @@ inline next_step planner::plan(explanations& engine, const std::set<std::string>
     // as deep as the nodes allow: each depth once more from the start
     std::vector<double> ahead(chosen.size(), no_number);
     for (int steps = 2; steps <= std::max(2, deepest); ++steps) {
-      s.left = steps == 2 ? 1 << 30 : costs_.nodes;
+      // a count that does not depend on the machine: fewer where each is dearer
+      const double dear = static_cast<double>(count_ * acts_.size());
+      s.left = steps == 2 ? 1 << 30 : std::min(costs_.nodes, static_cast<int>(4e6 / dear));
       std::vector<double> now(chosen.size(), no_number);
       for (std::size_t c = 0; c < chosen.size(); ++c) {
         place after = here;
