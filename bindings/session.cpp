@@ -24,9 +24,10 @@ document::object object_from(py::handle h, const char* what) {
   if (!o) throw py::type_error(std::string(what) + " is a dict");
   return *o;
 }
-job::session_options options_from(py::handle costs, py::handle instruments, double none_prior) {
+job::session_options options_from(py::handle costs, py::handle instruments, double none_prior, unsigned points) {
   job::session_options o;
   o.none_prior = none_prior;
+  o.points = points;
   for (const auto& f : object_from(costs, "costs").fields) {
     const auto* x = f.second.as<double>();
     if (!x) throw range_error("costs: " + f.first + " must be a number");
@@ -50,12 +51,10 @@ std::string read_into(session& s, const std::string& test, py::handle value, con
   return s.read(test, reading_from(from_python(value)), label, supersedes);
 }
 /// Columns by test: numbers, or words as places of outcomes.
-py::tuple many_from(py::handle family, py::handle given, py::dict columns, std::size_t rows, py::handle costs, py::handle instruments, double none_prior, unsigned threads, bool plan,
+py::tuple many_from(py::handle family, py::handle given, py::dict columns, std::size_t rows, py::handle costs, py::handle instruments, double none_prior, unsigned points, unsigned threads, bool plan,
                     py::object progress) {
-  const auto filled_options = options_from(costs, instruments, none_prior);
-  auto options = filled_options;
+  auto options = options_from(costs, instruments, none_prior, points);
   options.draws = 0;
-  options.points = 512;
   const auto of = job::fill(family_from(family), object_from(given, "given"), options.with);
   std::vector<job::reading_column> list;
   for (auto item : columns) {
@@ -92,12 +91,12 @@ py::tuple many_from(py::handle family, py::handle given, py::dict columns, std::
 
 void add_session(py::module_& m) {
   py::class_<session>(m, "_Session", "An inquiry step by step: use makegood.Session.")
-      .def(py::init([](py::handle family, py::handle given, py::handle costs, py::handle instruments, double none_prior) {
-             auto o = options_from(costs, instruments, none_prior);
+      .def(py::init([](py::handle family, py::handle given, py::handle costs, py::handle instruments, double none_prior, unsigned points) {
+             auto o = options_from(costs, instruments, none_prior, points);
              auto filled = job::fill(family_from(family), object_from(given, "given"), o.with);
              return session(std::move(filled), std::move(o));
            }),
-           "family"_a, "given"_a, "costs"_a, "instruments"_a, "none_prior"_a)
+           "family"_a, "given"_a, "costs"_a, "instruments"_a, "none_prior"_a, "points"_a)
       .def("read", &read_into, "test"_a, "value"_a, "label"_a, "supersedes"_a)
       .def("withdraw", &session::withdraw, "label"_a)
       .def("stands", &session::stands, "condition"_a, "now"_a)
@@ -129,7 +128,7 @@ void add_session(py::module_& m) {
   });
   m.def("_family", [](const std::string& id) { return to_python(job::family(id)); }, "id"_a);
   m.def("_extended", [](py::handle family, py::handle patch) { return to_python(job::extended(from_python(family), from_python(patch))); }, "family"_a, "patch"_a);
-  m.def("_many", &many_from, "family"_a, "given"_a, "columns"_a, "rows"_a, "costs"_a, "instruments"_a, "none_prior"_a, "threads"_a, "plan"_a, "progress"_a);
+  m.def("_many", &many_from, "family"_a, "given"_a, "columns"_a, "rows"_a, "costs"_a, "instruments"_a, "none_prior"_a, "points"_a, "threads"_a, "plan"_a, "progress"_a);
 }
 
 }  // namespace makegood::python

@@ -8,6 +8,7 @@ from . import decision as decision
 from . import distribution as distribution
 from . import electrical as electrical
 from . import heating as heating
+from . import job as job
 from . import lighting as lighting
 from . import price as price
 from . import sensing as sensing
@@ -48,6 +49,7 @@ from ._core import (
 
 from ._measured import MeasuredArray as MeasuredArray
 from ._slow import CurvatureWarning as CurvatureWarning
+from .session import Session as Session
 from ._rows import Readings as Readings
 from ._rows import Verdicts as Verdicts
 
@@ -87,6 +89,7 @@ __all__ = [
     "RelationError",
     "RuleError",
     "Rulebook",
+    "Session",
     "Verdict",
     "Verdicts",
     "Visit",
@@ -104,6 +107,7 @@ __all__ = [
     "get_cmake_dir",
     "get_include",
     "heating",
+    "job",
     "lighting",
     "load_visit",
     "measured_together",

@@ -7794,6 +7794,8 @@ class _OutletOptions(Formula):
         air: dict[str, Any] | None = None,
     ) -> Result:
         """Outlets that a fan could blow through, held against each other: flow with its doubt, pressure of the run and its worst part, whether the rate is met, what to insulate, cost; ranked, and never one that ends in a void."""
+
+@final
 class _MeasuredFlow(Formula):
     """A flow as it was measured, by hood, by anemometer at a grille or by traverse, with its correction and its standard uncertainty; its "reading" is what check_extract takes. An unpowered hood is corrected for with the fan's curve where it is given."""
 

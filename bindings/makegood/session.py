@@ -50,7 +50,7 @@ class Session:
 
     `given`: the numbers that the family asks for. `costs`: money_per_hour (45), fault_left (150), loss_of_use (60), danger_limit (0.001).
     `instruments`: those that readings are taken with; without one a reading has the worst case of its class. `none_prior`: weight of
-    "none of these", from 0.02. Bad input raises RangeError, readings that cannot both be raise RelationError, and the step is not taken.
+    "none of these", from 0.02. `points`: of the sums over parameters that bend a prediction, 512, 2048 or 4096. Bad input raises RangeError, readings that cannot both be raise RelationError, and the step is not taken.
     """
 
     __slots__ = ("_of",)
@@ -63,6 +63,7 @@ class Session:
         costs: Mapping[str, float] | None = None,
         instruments: Sequence[Instrument] | None = None,
         none_prior: float = 0.05,
+        points: int = 2048,
     ) -> None:
         self._of: Any = _core._Session(
             family if isinstance(family, str) else dict(family),
@@ -70,6 +71,7 @@ class Session:
             None if costs is None else dict(costs),
             None if instruments is None else list(instruments),
             none_prior,
+            points,
         )
 
     def read(self, test: str, value: float | str | Measured | Reading | Mapping[str, Any], *, label: str = "", supersedes: str = "") -> str:
@@ -143,6 +145,7 @@ def many(
     costs: Mapping[str, float] | None = None,
     instruments: Sequence[Instrument] | None = None,
     none_prior: float = 0.05,
+    points: int = 2048,
     threads: int = 1,
     plan: bool = True,
     progress: bool | Callable[[int], None] = False,
@@ -150,7 +153,7 @@ def many(
     """Thousands of inquiries of one family at once: the same results as one Session each, on one thread or more.
 
     `readings`: by test an array of numbers (NaN: not measured; +inf: over range, above the top of the test) or a list of words (None: not
-    made). `plan=False` leaves the next test out and is faster. `progress`: True draws a bar on stderr, a callable gets the rows done.
+    made). `plan=False` leaves the next test out and is faster, so do fewer `points`. `progress`: True draws a bar on stderr, a callable gets the rows done.
     """
     import numpy as np
 
@@ -191,4 +194,4 @@ def many(
 
         step = bar
     return Many(*_core._many(whole, None if given is None else dict(given), columns, count, None if costs is None else dict(costs),
-                             None if instruments is None else list(instruments), none_prior, threads, plan, step))
+                             None if instruments is None else list(instruments), none_prior, points, threads, plan, step))

@@ -8,8 +8,6 @@ from typing import Any, Final, final, Literal, overload, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ._core import Formula, Rulebook
-from ._slow import Result
 from ._core import DecisionRule, Distribution, Formula, Measured, MonteCarlo, Propagated, Rulebook, Verdict, _Array, _Given, _Rows
 from ._measured import MeasuredArray
 from ._rows import Verdicts
@@ -1309,12 +1307,7 @@ class _CheckHoleOutsideCableZones(Formula):
     ) -> Result:
         """A hole with its tolerance and depth against the cable zones of a wall. It passes the rule only: wiring that somebody else left need not follow zones, so the finding stays "not proved clear: isolate and detect" until a detector was used on circuits proved dead."""
 
-place_brackets: Final[_PlaceBrackets]
-bathroom_zone: Final[_BathroomZone]
-bathroom_zones: Final[_BathroomZones]
-check_equipment_in_zone: Final[_CheckEquipmentInZone]
-cable_zones: Final[_CableZones]
-check_hole_outside_cable_zones: Final[_CheckHoleOutsideCableZones]
+@final
 class _FixingLoad(Formula):
     """Pull and shear on the fixings of a rail or cabinet, with an accidental load, against what is allowed in that wall: as given, or by tests (mean over 4, and a characteristic load mean - k s with k of the non-central t distribution)."""
 
@@ -1413,6 +1406,11 @@ check_joist_notch: Final[_CheckJoistNotch]
 check_joist_notch_place: Final[_CheckJoistNotchPlace]
 check_joist_notch_length: Final[_CheckJoistNotchLength]
 place_brackets: Final[_PlaceBrackets]
+bathroom_zone: Final[_BathroomZone]
+bathroom_zones: Final[_BathroomZones]
+check_equipment_in_zone: Final[_CheckEquipmentInZone]
+cable_zones: Final[_CableZones]
+check_hole_outside_cable_zones: Final[_CheckHoleOutsideCableZones]
 fixing_load: Final[_FixingLoad]
 characteristic_load: Final[_CharacteristicLoad]
 pilot_holes: Final[_PilotHoles]

@@ -231,6 +231,8 @@ TEST_CASE("criteria of mould: wet for ever fails, dry passes, between them nobod
   for (const auto& c : surface_criteria(100.0, true, both)) CHECK(c.outcome == outcome::fail);
   for (const auto& c : surface_criteria(74.0, false, both)) CHECK(c.outcome == outcome::pass);
   for (const auto& c : surface_criteria(96.0, false, both)) CHECK(c.outcome == outcome::undecided);
+}
+
 TEST_CASE("two unlike fans balance on both curves at once, or one of them is said to be driven") {
   std::vector<fan_point> a, b;
   for (int i = 0; i <= 50; ++i) {

@@ -69,6 +69,7 @@ struct decision_costs {
   double loss_of_use = 60.0;           ///< something sound that is isolated
   double unlisted_limit = 0.2;         ///< probability of "none of these" above which nothing but isolating is allowed
   double danger_limit = 1e-3;          ///< probability of a danger to life that an act may leave
+  double established = 0.95;           ///< probability at which a danger that isolating would not end counts as found
   int cells = 48;                      ///< of a test's values
   int nodes = 4000;                    ///< of the look-ahead: it goes as many steps ahead as this allows, two at least
 };
@@ -653,10 +654,10 @@ inline next_step planner::plan(explanations& engine, const std::set<std::string>
   }
   rank();
 
-  // a danger that isolating would not end must be settled by a test
+  // a danger that isolating would not end must be settled by a test, until it is excluded or established
   double worst = costs_.danger_limit;
   for (std::size_t h = 0; h + 1 < count_; ++h)
-    if (deadly_[h] && !stakes_[h].isolation_ends_danger && weight[h] > worst) worst = weight[h], out.must_tell = h;
+    if (deadly_[h] && !stakes_[h].isolation_ends_danger && weight[h] > worst && weight[h] < costs_.established) worst = weight[h], out.must_tell = h;
   std::size_t must = asked.size();
   if (out.must_tell != next_step::no_hypothesis) {
     double most = 1e-6;
