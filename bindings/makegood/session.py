@@ -26,23 +26,25 @@ if TYPE_CHECKING:
     import numpy as np
     import numpy.typing as npt
 
+_inner: Any = _core  # what stands behind this module has no stubs
+
 Family = Union[str, Mapping[str, Any]]
 
 
 def families() -> list[str]:
     """Ids of the families that come with the library."""
-    return list(_core._family_ids())
+    return list(_inner._family_ids())
 
 
 def family(id: str) -> dict[str, Any]:
     """A family as a dict of its own, conditions and acts that all families share included. RangeError: there is none of that id."""
-    return dict(_core._family(id))
+    return dict(_inner._family(id))
 
 
 def extended(family: Family, patch: Mapping[str, Any]) -> dict[str, Any]:
     """A family with a patch laid over it; the family itself stays as it is."""
-    whole = _core._family(family) if isinstance(family, str) else dict(family)
-    return dict(_core._extended(whole, dict(patch)))
+    whole = _inner._family(family) if isinstance(family, str) else dict(family)
+    return dict(_inner._extended(whole, dict(patch)))
 
 
 class Session:
@@ -65,7 +67,7 @@ class Session:
         none_prior: float = 0.05,
         points: int = 2048,
     ) -> None:
-        self._of: Any = _core._Session(
+        self._of: Any = _inner._Session(
             family if isinstance(family, str) else dict(family),
             None if given is None else dict(given),
             None if costs is None else dict(costs),
@@ -121,7 +123,7 @@ class Session:
 
 def inquiries(visit: Visit) -> dict[str, dict[str, Any]]:
     """What Session.next() says of each inquiry of a visit, by its id; "name" is what people call the thing."""
-    return {id: {"name": name, **said} for id, name, said in _core._inquiries(visit)}
+    return {id: {"name": name, **said} for id, name, said in _inner._inquiries(visit)}
 
 
 class Many(NamedTuple):
@@ -158,7 +160,7 @@ def many(
     import numpy as np
 
     whole = family if isinstance(family, str) else dict(family)
-    document = _core._family(whole) if isinstance(whole, str) else whole
+    document = _inner._family(whole) if isinstance(whole, str) else whole
     tests = {t["id"]: t for t in document.get("tests", ())}
     columns: dict[str, tuple[Any, Any, bool]] = {}
     rows = None
@@ -193,5 +195,5 @@ def many(
             sys.stderr.flush()
 
         step = bar
-    return Many(*_core._many(whole, None if given is None else dict(given), columns, count, None if costs is None else dict(costs),
+    return Many(*_inner._many(whole, None if given is None else dict(given), columns, count, None if costs is None else dict(costs),
                              None if instruments is None else list(instruments), none_prior, points, threads, plan, step))

@@ -238,6 +238,8 @@ def test_models_return_what_their_stubs_say(written):
         "price.vat_from_gross": ("235.00", "17.5"),
         "price.quote": ([{"kind": "labour", "time_h": "2", "rate_per_h": "48.00"}], {"standard": "20"}),
         "price.compare_options": ([{"name": "replace", "cost": "900", "cures": ["joint"]}], {"joint": 1.0}),
+        "job.diagnose": ("heating_element", {"power_w": 600}, {"element_ohm": 88}),
+        "job.next_test": ("heating_element", {"power_w": 600}, {"element_ohm": 88}),
         "decision.conformity_probability": (9.0, 0.5, None, 11.5),
         "decision.guard_band": (0.5, "iso14253"),
         "decision.conformity_statement": (9.0, 0.5, "ilac_g8", None, 11.5),
