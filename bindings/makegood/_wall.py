@@ -51,7 +51,10 @@ def _rectangle(k: dict[str, Any], what: str) -> tuple[float, float, float, float
     else:
         left, bottom = _need(k, "left_mm", what, -wide, wide), _need(k, "bottom_mm", what, -wide, wide)
         right, top = _need(k, "right_mm", what, left, wide), _need(k, "top_mm", what, bottom, wide)
-    return left, bottom, right, top, str(k.get("name") or k.get("rule") or "")
+    name = k.get("name") or str(k.get("rule") or "").replace("_", " ")
+    if k.get("accessory"):  # of cable_zones: what the strip goes out from
+        name = f"{name}: {k['accessory']}"
+    return left, bottom, right, top, str(name)
 
 
 def _tiles(wall: dict[str, Any]) -> Iterable[tuple[float, float, float, float, bool]]:

@@ -154,7 +154,7 @@ def many(
 ) -> Many:
     """Thousands of inquiries of one family at once: the same results as one Session each, on one thread or more.
 
-    `readings`: by test an array of numbers (NaN: not measured; +inf: over range, above the top of the test) or a list of words (None: not
+    `readings`: by test an array of numbers (NaN: not measured; +inf, -inf: over and under range, beyond the ends of the test) or a list of words (None: not
     made). `plan=False` leaves the next test out and is faster, so do fewer `points`. `progress`: True draws a bar on stderr, a callable gets the rows done.
     """
     import numpy as np
@@ -176,10 +176,7 @@ def many(
             columns[name] = (values.tolist(), None, True)
         else:
             values = np.array(column, dtype=float)
-            over = np.isinf(values)
-            states = np.where(over, 1, 0)
-            values = np.where(over, float(tests[name]["high"]) if over.any() else 0.0, values)
-            columns[name] = (values.tolist(), states.tolist() if over.any() else None, False)
+            columns[name] = (values.tolist(), None, False)
         if values.ndim != 1 or (rows is not None and len(values) != rows):
             raise _core.RangeError(f'many: "{name}": one value a row, as many as the other columns')
         rows = len(values)

@@ -455,7 +455,8 @@ session session_of(const visit& v, std::size_t inquiry, session_options options 
 
 // ---- many at once --------------------------------------------------------------------------------------------------------
 
-/// One test of many inquiries: a number a row (NaN: not measured; with a state each if `states` is not empty), or the place of an outcome.
+/// One test of many inquiries: a number a row (NaN: not measured; infinite: beyond the ends of the test; with a state each if `states` is not
+/// empty), or the place of an outcome.
 struct reading_column {
   std::string test;
   std::vector<double> values{};
@@ -504,7 +505,8 @@ inline many_results many(const family_case& of, std::span<const reading_column> 
           one.put(columns[c].test, words[static_cast<std::size_t>(x)]);
           continue;
         }
-        reading r(x);
+        const auto& t = of.tests[places[c]];
+        reading r = is_finite(x) ? reading(x) : x > 0.0 ? reading::above(t.high) : reading::below(t.low);
         if (!columns[c].states.empty()) r.is = static_cast<reading::state>(columns[c].states[i]);
         one.put(columns[c].test, r);
       }
