@@ -116,6 +116,9 @@ COMPLETE: dict[str, Any] = {
             ],
         }
     ],
+    "inquiries": [
+        {"id": "cold floor", "name": "Floor that stays cold", "family": "heating_element", "given": {"power_w": 600}, "readings": {"element_ohm": 88.3}, "standing": ["isolated"]},
+    ],
 }  # fmt: skip
 
 Path = tuple[Any, ...]
@@ -169,7 +172,7 @@ class Field:
 
 def fields(document: Any = COMPLETE, node: dict[str, Any] = SCHEMA, path: Path = ()) -> Iterator[Field]:
     """The fields of a document, each with its part of the schema."""
-    for name, whole in node["properties"].items():
+    for name, whole in node.get("properties", {}).items():
         if name not in document:
             continue
         sub = plain(whole)
@@ -182,7 +185,7 @@ def fields(document: Any = COMPLETE, node: dict[str, Any] = SCHEMA, path: Path =
 
 
 def schema_fields(node: dict[str, Any] = SCHEMA, path: str = "") -> Iterator[str]:
-    for name, whole in node["properties"].items():
+    for name, whole in node.get("properties", {}).items():
         sub = plain(whole)
         yield f"{path}{name}"
         if kind_of(sub) == "object":
@@ -302,8 +305,11 @@ def bad_ways(field: Field) -> Iterator[Bad]:
     elif field.kind == "string" and field.required:
         yield Bad("empty", setting(path, ""), where, "^is empty: ", False)
     elif field.kind == "array":
-        for value in (None, 3, "x", [], True):
-            yield Bad(f"[..., {value!r}]", lambda d, v=value: at(d, path).append(v), said((*path, len(at(COMPLETE, path)))), "^must be an object, not ")
+        texts = kind_of(field.node["items"]) == "string"
+        for value in (None, 3, {} if texts else "x", [], True):
+            yield Bad(f"[..., {value!r}]", lambda d, v=value: at(d, path).append(v), said((*path, len(at(COMPLETE, path)))), f"^must be {'a text' if texts else 'an object'}, not ")
+    elif field.kind == "object" and "properties" not in field.node:  # what the family reads, which says what it does not know
+        yield Bad("one field more", lambda d: at(d, path).update(frobnicated=1), said(path[:-1]), '"frobnicated"', False)
     elif field.kind == "object":
         yield Bad("one field more", lambda d: at(d, path).update(frobnicated=1), said((*path, "frobnicated")), "^there is no such field$")
     elif field.kind == "reading":
@@ -321,7 +327,7 @@ def bad_readings(field: Field) -> Iterator[Bad]:
         yield Bad(f"{nothing}", setting(path, nothing), where, "^says nothing: give exactly one of", False)
     for two in ({"value": 1, "above": 1}, {"above": 1, "below": 1}, {"value": 1, "state": "pending"}, {"value": 1, "above": 1, "below": 1, "state": "no_trip"}):
         yield Bad(f"{two}", setting(path, two), where, "^says more than one thing: give exactly one of", False)
-    for name, sub in ((name, plain(whole)) for name, whole in node["properties"].items()):
+    for name, sub in ((name, plain(whole)) for name, whole in node.get("properties", {}).items()):
         good: dict[str, Any] = {} if name in ("value", "above", "below", "state") else {"value": 30}
         for value, words in wrong_types(kind_of(sub)):
             yield Bad(f"{name} {value!r}", setting(path, {**good, name: value}), f"{where}.{name}", words)

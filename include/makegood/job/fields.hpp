@@ -155,8 +155,15 @@ class reader {
     } else if constexpr (std::is_same_v<T, reading>) {
       a_reading(v, path, x, f);
     } else if constexpr (std::is_same_v<T, document::object>) {  // what somebody else reads
-      if (const auto* o = v.as<document::object>()) x = *o;
-      else wrong_type(v, path, "an object");
+      const auto* o = v.as<document::object>();
+      if (!o) {
+        wrong_type(v, path, "an object");
+        return;
+      }
+      for (std::size_t i = 0; i < o->fields.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+          if (o->fields[j].first == o->fields[i].first) problems.push_back({joined(path, o->fields[i].first), "stands twice"});
+      x = *o;
     } else {
       object(v, path, x);
     }
