@@ -237,6 +237,11 @@ TEST_CASE("inquiry: readings, what they supersede, and steps taken back") {
   CHECK(s.undo());
   for (std::size_t h = 0; h < wrong.size(); ++h) CHECK(s.table().rows[h].posterior == at_start[h].posterior);
   CHECK(!s.undo());
+  const auto old = s.read("element_ohm", reading(60.0));
+  s.withdraw(s.read("element_ohm", reading(88.1), "better", old));  // what it superseded counts again
+  for (std::size_t h = 0; h < wrong.size(); ++h) CHECK(s.table().rows[h].posterior == wrong[h].posterior);
+  while (s.undo()) {
+  }
 
   s.read("current_a", reading(2.6));  // live, and no insulation was shown
   REQUIRE(s.findings().size() == 1);

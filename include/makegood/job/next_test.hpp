@@ -653,6 +653,26 @@ inline next_step planner::plan(explanations& engine, const std::set<std::string>
     look_ahead(true);
   }
   rank();
+  // what can be seen only as things were found comes before the test that would end that, where it pays too and tells as much in a minute
+  if (order.size() > 1) {
+    const auto& leader = out.tests[asked[order[0]]];
+    place after = here;
+    double money = 0.0;
+    if (leader.is == offer::offered && step(leader.test, after, money)) {
+      const auto rate = [](const test_value& v) { return v.information_bits / std::max(v.minutes, 0.01); };
+      std::uint32_t lost = here.standing & ~after.standing;
+      for (std::size_t c = 0; c < conditions_.size(); ++c)
+        if (!conditions_[c].by_test) lost &= ~(1u << c);
+      for (std::size_t i = 1; i < order.size() && lost != 0; ++i) {
+        const auto& v = out.tests[asked[order[i]]];
+        bool needs = false;
+        for (const auto n : work_needs_[v.test]) needs = needs || (n & lost);
+        if (!needs || v.is != offer::offered || !(net_of(v) > little) || rate(v) < rate(leader)) continue;
+        std::rotate(order.begin(), order.begin() + static_cast<std::ptrdiff_t>(i), order.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+        break;
+      }
+    }
+  }
 
   // a danger that isolating would not end must be settled by a test, until it is excluded or established
   double worst = costs_.danger_limit;

@@ -61,7 +61,7 @@ class session {
   /// The same without working anything out yet: for many at once.
   void put(const std::string& test, const reading& r) { put({kind::reading, test, "", "", r, ""}); }
   void put(const std::string& test, const std::string& outcome) { put({kind::outcome, test, "", "", {}, outcome}); }
-  /// Takes a reading back, as if it had not been taken.
+  /// Takes a reading back, as if it had not been taken: what it superseded counts again.
   void withdraw(const std::string& label) {
     if (!standing_reading(label)) throw range_error(who() + "there is no reading \"" + label + "\" that stands");
     events_.push_back({kind::withdrawn, "", label, "", {}, ""});
@@ -90,21 +90,21 @@ class session {
   std::size_t steps() const { return events_.size(); }
 
   const posterior_table& table() {
-    work();
+    run();
     return engine_.table();
   }
   explanations& engine() {
-    work();
+    run();
     return engine_;
   }
   const next_step& next() {
-    work();
+    run();
     if (!planned_) planned_ = planner_.plan(engine_, standing_, opened_, made_);
     return *planned_;
   }
   /// Whether the readings look like readings of the leading hypothesis.
   const conflict_report& conflict() {
-    work();
+    run();
     if (!conflict_) conflict_ = options_.draws > 0 && readings_ > 0 ? engine_.conflict() : conflict_report{};
     return *conflict_;
   }
@@ -159,7 +159,7 @@ class session {
   planner planner_;
   std::vector<event> events_;
   // worked out
-  bool fresh_ = false;
+  bool fresh_ = false, ran_ = false;
   std::set<std::string> standing_, opened_;
   std::vector<bool> made_;
   std::vector<session_finding> findings_;
@@ -181,13 +181,18 @@ class session {
     const auto near = document::nearest(test, names);
     throw range_error(who() + "there is no test \"" + std::string(test) + "\"" + (near.empty() ? "" : "; did you mean \"" + near + "\"?"));
   }
-  const event* standing_reading(const std::string& label) const {
-    const event* found = nullptr;
-    for (const auto& e : events_) {
-      if ((e.is == kind::reading || e.is == kind::outcome) && e.label == label) found = &e;
-      if ((e.is == kind::withdrawn && e.label == label) || (!e.supersedes.empty() && e.supersedes == label)) found = nullptr;
+  /// Whether a reading still counts: not taken back since, nor superseded by one that counts.
+  bool counts(std::size_t i) const {
+    for (std::size_t j = i + 1; j < events_.size(); ++j) {
+      if (events_[j].is == kind::withdrawn && events_[j].label == events_[i].label) return false;
+      if (!events_[j].supersedes.empty() && events_[j].supersedes == events_[i].label && counts(j)) return false;
     }
-    return found;
+    return true;
+  }
+  const event* standing_reading(const std::string& label) const {
+    for (std::size_t i = events_.size(); i-- > 0;)
+      if ((events_[i].is == kind::reading || events_[i].is == kind::outcome) && events_[i].label == label && counts(i)) return &events_[i];
+    return nullptr;
   }
   std::string enter(std::string_view test, event e) {
     const auto t = place(test);
@@ -281,8 +286,19 @@ class session {
       else standing_.erase(w.proves);
     }
     readings_ = seen.size();
-    engine_.explain(seen);
+    engine_.read(seen);
+    ran_ = false;
+    // only readings that even "none of these" cannot have are worked out at once: they may be an error
+    if (!(engine_.log_likelihood(engine_.none_of_these()) > -detail::infinite)) {
+      engine_.run();
+      ran_ = true;
+    }
     fresh_ = true;
+  }
+  void run() {
+    work();
+    if (!ran_) engine_.run();
+    ran_ = true;
   }
 };
 
