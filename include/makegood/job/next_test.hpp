@@ -76,7 +76,7 @@ struct decision_costs {
 
 // ---- what comes out ---------------------------------------------------------------------------------------------------
 
-enum class offer : unsigned char { offered, made, needs_proof, live_while_dead_tells, not_allowed };
+enum class offer : unsigned char { offered, made, needs_proof, live_while_dead_tells };
 struct test_value {
   std::size_t test = 0;                ///< in the order of the works
   offer is = offer::offered;

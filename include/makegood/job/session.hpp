@@ -303,11 +303,7 @@ class session {
 };
 
 namespace detail {
-inline std::string short_number(double x) {
-  char text[32];
-  std::snprintf(text, sizeof text, "%.3g", x);
-  return text;
-}
+inline std::string short_number(double x) { return number_text(x, 3); }
 inline std::string percent_text(double p) {
   char text[32];
   if (p >= 0.9995) return "over 99.9 %";
@@ -323,7 +319,7 @@ inline std::string money_text(double x) {
   return text;
 }
 inline constexpr std::string_view advice_words[] = {"test", "must_test", "act", "nothing_left"};
-inline constexpr std::string_view offer_words[] = {"offered", "made", "needs_proof", "live_while_dead_tells", "not_allowed"};
+inline constexpr std::string_view offer_words[] = {"offered", "made", "needs_proof", "live_while_dead_tells"};
 inline constexpr std::string_view danger_words[] = {"none", "property", "life"};
 }  // namespace detail
 
