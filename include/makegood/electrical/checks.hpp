@@ -260,6 +260,28 @@ inline constexpr auto check_ring_floor_area = check(
     rule_use{"ring_floor_area", "", floor_area_rule}, comparator::at_most, source{"BS 7671:2018", "Appendix 15, informative", "memory"}, [](auto area) { return area; },
     [](auto rule, auto) { return rule[0]; }, "A rule of design for dwellings, not of safety: kitchens and utility rooms load a ring more than their floor says.");
 
+// What a device of at most so many milliampere has to stand before, whatever else protects the circuit.
+inline constexpr column additional_protection_rule[] = {{"I_max", unit::milliampere}};
+inline constexpr choice_row additional_protection_rows[] = {
+    {"socket_outlet", "socket-outlets up to 32 A that anybody may use (up to 20 A in editions before 2018)"},
+    {"lighting_dwelling", "lighting circuits of a dwelling"},
+    {"mobile_outdoor", "mobile equipment up to 32 A used outdoors"},
+    {"buried_cable", "cables less than 50 mm deep in a wall without earthed metal about them or other protection"},
+    {"bathroom", "circuits that serve a room with a bath or shower, or pass through its zones 1 and 2"},
+    {"floor_heating", "electric heating in a floor or ceiling"},
+    {"swimming", "circuits in the zones of a swimming pool that are protected by disconnection"},
+    {"sauna", "circuits of a sauna cabin other than its heater"},
+    {"vehicle_charging", "charging point of a vehicle"}};
+inline constexpr choice_table additional_protection_uses{{}, additional_protection_rows};
+inline constexpr auto check_additional_protection = check(
+    out{"check_additional_protection", "I_Δn", unit::milliampere, "Rated residual current of the device that protects a circuit against the highest permitted for its use."},
+    in(arg{"rcd_residual_ma", "I_Δn", unit::milliampere, positive_to(1e5), "rated residual current of the device; none at all: a reading above 1000 mA, which is censored and fails"}.usually(10, 500),
+       choice{"use", additional_protection_uses, "what the circuit serves"}),
+    rule_use{"additional_protection", "use", additional_protection_rule}, comparator::at_most, source{"IEC 60364-4-41", "411.3.3, 411.3.4 and 415.1", "memory"},
+    [](auto residual, auto) { return residual; }, [](auto rule, auto, auto) { return rule[0]; },
+    "Read the rating from the device, and prove by a test that it trips and that the circuit lies behind it: the label of a board proves neither. A time-delayed device does not "
+    "count. It is a further protection beside earthing and disconnection, never in their place. A rule newer than the installation is to be named with its edition.");
+
 }  // namespace electrical
 }  // namespace v1
 }  // namespace makegood

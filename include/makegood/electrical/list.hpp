@@ -115,7 +115,8 @@ using entries = list<
     check_rcd_ramp,
     check_ring_capacity,
     check_ring_leg_current,
-    check_ring_floor_area>;
+    check_ring_floor_area,
+    check_additional_protection>;
 
 }  // namespace electrical
 }  // namespace v1

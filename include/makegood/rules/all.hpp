@@ -7,6 +7,7 @@
 #include "heating_standards.hpp"
 #include "iec60364.hpp"
 #include "joists.hpp"
+#include "notification_books.hpp"
 #include "bs7671_2001.hpp"
 #include "bs7671_2008.hpp"
 #include "bs7671_2018_a2.hpp"
@@ -21,7 +22,8 @@ inline constexpr const rule_table* all[] = {&bs7671_2018_a2, &bs7671_2008_a3, &b
                                             &england_adf_1995, &scotland_3_14, &northern_ireland_k, &ireland_tgd_f, &finland_1009, &australia_ncc_2019, &australia_ncc_2022, &us_irc,
                                             &ashrae_62_2, &france_1982, &france_work, &france_overseas, &poland_b_03430, &netherlands_2012, &new_zealand_2019, &iso13788, &nhbc_8_4,
                                             &ventilation_guide_2010,
-                                            &england_adp_2013, &nfc15100_2015, &dinvde0100_701_2008, &din18015_3, &gb_joists, &ie_joists, &nhbc_joists, &us_joists};
+                                            &england_adp_2013, &wales_adp_2006, &scotland_warrant_house, &scotland_warrant_flat, &northern_ireland_electrical,
+                                            &nfc15100_2015, &dinvde0100_701_2008, &din18015_3, &gb_joists, &ie_joists, &nhbc_joists, &us_joists};
 
 /// Composes a rulebook from ids separated by commas. An unknown id names the known ones.
 inline rulebook find(std::string_view ids) {

@@ -27,6 +27,8 @@ inline constexpr rule bs7671_2001_rows[] = {
     {"rcd_trip_window", "bs4293_1x", comparator::within, {0.0, 200.0}, {"BS 4293", "operating time at the rated residual current", "seen"}, "at most 200 ms at the rated residual current (older devices)"},
     {"rcd_trip_window", "bs4293_5x", comparator::within, {0.0, 40.0}, {"BS 4293 and BS 7288", "operating time at five times the rated residual current", "seen"}, "at most 40 ms at five times the rated residual current (older devices)"},
     {"rcd_ramp", "AC", comparator::within, {0.5, 1.0}, {"BS EN 61008-1 / 61009-1", "Table 1: no trip at 0.5 I_Δn, trip at I_Δn", "memory"}, "trips between 0.5 and 1 times the rated residual current"},
+    // socket-outlets indoors, lighting, cables in walls: no such rule was read or recalled
+    {"additional_protection", "mobile_outdoor", comparator::at_most, {30.0}, {"BS 7671:2001", "471-16-01, 471-16-02, 412-06-02 (read in a quotation)", "seen"}, "30 mA for socket-outlets up to 32 A that may feed portable equipment outdoors, and for such equipment without one"},
     // 1: asked for, 0: informs; for devices up to that many mA (0: all)
     {"rcd_test_required", "half", comparator::at_least, {1.0}, {"BS 7671:2001", "part 7, tests of residual current devices", "memory"}, "asked for: no trip at half the rated residual current"},
     {"rcd_test_required", "1x", comparator::at_least, {1.0}, {"BS 7671:2001", "part 7, tests of residual current devices", "memory"}, "asked for: time at the rated residual current, alternating"},

@@ -101,15 +101,31 @@ inline constexpr rule bs7671_2008_rows[] = {
     {"ring_leg_current", "", comparator::at_most, {}, {"BS 7671:2008", "433.1.5", "memory"}, "no leg carries lastingly more than its cable's capacity"},
     {"fuse_for_load", "", comparator::at_most, {}, {"BS 7671:2008", "433.1.1", "memory"}, "I_b ≤ I_n"},
     {"flex_protection", "", comparator::at_most, {}, {"BS 7671:2008", "433.1.1", "memory"}, "I_n ≤ I_z of the cord"},
+    // highest rated residual current of a device for additional protection, mA
+    {"additional_protection", "socket_outlet", comparator::at_most, {30.0}, {"BS 7671:2008", "411.3.3 (read in a quotation)", "seen"}, "30 mA for socket-outlets up to 20 A for general use by ordinary persons; some labelled ones excepted"},
+    {"additional_protection", "mobile_outdoor", comparator::at_most, {30.0}, {"BS 7671:2008", "411.3.3 (read in a quotation)", "seen"}, "30 mA for mobile equipment up to 32 A used outdoors"},
+    {"additional_protection", "buried_cable", comparator::at_most, {30.0}, {"BS 7671:2008", "522.6.7", "seen"}, "30 mA for cables less than 50 mm deep without earthed metal about them"},
+    {"additional_protection", "bathroom", comparator::at_most, {30.0}, {"BS 7671:2008", "701.411.3.3 (read in a guide's quotation)", "seen"}, "30 mA for all circuits of the room"},
+    {"additional_protection", "floor_heating", comparator::at_most, {30.0}, {"BS 7671:2008", "753.411.3.2", "memory"}, "30 mA for heating units"},
+    {"additional_protection", "swimming", comparator::at_most, {30.0}, {"BS 7671:2008", "702.41, protection by disconnection", "memory"}, "30 mA in the zones where disconnection protects; extra-low voltage and separation are the other ways"},
+    {"additional_protection", "sauna", comparator::at_most, {30.0}, {"BS 7671:2008", "703.411.3.3", "memory"}, "30 mA for all circuits but the heater's"},
     {"maximum_demand", "", comparator::at_most, {}, {"BS 7671:2008", "311", "memory"}, "demand not above the supply's rating"},
 };
 inline constexpr rule_table bs7671_2008{"bs7671:2008", "Requirements for Electrical Installations, IEE Wiring Regulations, 17th edition", "United Kingdom", "BS 7671:2008", "2008-01-01",
                                         bs7671_2008_rows};
 
-// Amendment 3 brought C_min; nothing else of it was read or recalled.
+// Amendment 3 brought C_min, and has the codes C1 to C3 and FI; nothing else of it was read or recalled. The reports of 2008 had other codes, 1 to 4,
+// which do not go over into levels of danger one by one: that edition has no rows for them.
+inline constexpr rule bs7671_2008_a3_added[] = {
+    {"danger_class", "now", comparator::at_least, {1.0}, {"BS 7671:2008+A3:2015", "Appendix 6, condition report", "memory"}, "C1: somebody can be hurt as things stand; act at once"},
+    {"danger_class", "potential", comparator::at_least, {2.0}, {"BS 7671:2008+A3:2015", "Appendix 6, condition report", "memory"}, "C2: it can become dangerous when something else fails; put it right soon"},
+    {"danger_class", "improve", comparator::at_least, {3.0}, {"BS 7671:2008+A3:2015", "Appendix 6, condition report", "memory"}, "C3: no danger by itself, but better brought up to today's rules"},
+    {"danger_class", "investigate", comparator::at_least, {0.0}, {"BS 7671:2008+A3:2015", "Appendix 6, condition report", "memory"}, "FI: it could not be judged; look into it without delay"},
+};
 inline constexpr auto bs7671_2008_a3_rows = [] {
-  std::array<rule, std::size(bs7671_2008_rows)> rows{};
-  for (std::size_t i = 0; i < rows.size(); ++i) {
+  std::array<rule, std::size(bs7671_2008_rows) + std::size(bs7671_2008_a3_added)> rows{};
+  for (std::size_t i = 0; i < std::size(bs7671_2008_a3_added); ++i) rows[std::size(bs7671_2008_rows) + i] = bs7671_2008_a3_added[i];
+  for (std::size_t i = 0; i < std::size(bs7671_2008_rows); ++i) {
     rows[i] = bs7671_2008_rows[i];
     if (rows[i].limit == "minimum_voltage_factor")
       rows[i] = {"minimum_voltage_factor", "", comparator::at_most, {0.95}, {"BS 7671:2008+A3:2015", "411.4.5, C_min 0.95", "memory"}, "Z_s · I_a is not above U_0 · C_min"};

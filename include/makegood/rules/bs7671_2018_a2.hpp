@@ -102,6 +102,21 @@ inline constexpr rule bs7671_2018_a2_rows[] = {
     {"flex_protection", "", comparator::at_most, {}, {"BS 7671:2018+A2:2022", "433.1.1", "memory"}, "I_n ≤ I_z of the cord"},
     {"maximum_demand", "", comparator::at_most, {}, {"BS 7671:2018+A2:2022", "311", "memory"}, "demand not above the supply's rating"},
     {"standing_leakage", "", comparator::at_most, {30.0}, {"BS 7671:2018+A2:2022", "531.3.2", "memory"}, "at most 30 % of the rated residual current"},
+    // highest rated residual current of a device for additional protection, mA
+    {"additional_protection", "socket_outlet", comparator::at_most, {30.0}, {"BS 7671:2018+A2:2022", "411.3.3 (read in quotations)", "seen"}, "30 mA for socket-outlets up to 32 A"},
+    {"additional_protection", "lighting_dwelling", comparator::at_most, {30.0}, {"BS 7671:2018+A2:2022", "411.3.4 (read in a summary of the edition's changes)", "seen"}, "30 mA for circuits of luminaires in a dwelling"},
+    {"additional_protection", "mobile_outdoor", comparator::at_most, {30.0}, {"BS 7671:2018+A2:2022", "411.3.3 (read in quotations)", "seen"}, "30 mA for mobile equipment up to 32 A used outdoors"},
+    {"additional_protection", "buried_cable", comparator::at_most, {30.0}, {"BS 7671:2018+A2:2022", "522.6.202 (read in a summary)", "seen"}, "30 mA for cables less than 50 mm deep that nothing else protects"},
+    {"additional_protection", "bathroom", comparator::at_most, {30.0}, {"BS 7671:2018+A2:2022", "701.411.3.3 (read in a summary)", "seen"}, "30 mA for circuits that serve the room or pass through zones 1 and 2"},
+    {"additional_protection", "floor_heating", comparator::at_most, {30.0}, {"BS 7671:2018+A2:2022", "753.411.3.2", "memory"}, "30 mA for heating units"},
+    {"additional_protection", "swimming", comparator::at_most, {30.0}, {"BS 7671:2018+A2:2022", "702.41, protection by disconnection", "memory"}, "30 mA in the zones where disconnection protects; extra-low voltage and separation are the other ways"},
+    {"additional_protection", "sauna", comparator::at_most, {30.0}, {"BS 7671:2018+A2:2022", "703.411.3.3", "memory"}, "30 mA for all circuits but the heater's"},
+    {"additional_protection", "vehicle_charging", comparator::at_most, {30.0}, {"BS 7671:2018+A2:2022", "722.531.3.101", "memory"}, "30 mA for each charging point by itself"},
+    // suggested class of a finding: the code of a condition report stands before the colon
+    {"danger_class", "now", comparator::at_least, {1.0}, {"BS 7671:2018+A2:2022", "Appendix 6, condition report (codes read in summaries)", "seen"}, "C1: somebody can be hurt as things stand; act at once"},
+    {"danger_class", "potential", comparator::at_least, {2.0}, {"BS 7671:2018+A2:2022", "Appendix 6, condition report (codes read in summaries)", "seen"}, "C2: it can become dangerous when something else fails; put it right soon"},
+    {"danger_class", "improve", comparator::at_least, {3.0}, {"BS 7671:2018+A2:2022", "Appendix 6, condition report (codes read in summaries)", "seen"}, "C3: no danger by itself, but better brought up to today's rules"},
+    {"danger_class", "investigate", comparator::at_least, {0.0}, {"BS 7671:2018+A2:2022", "Appendix 6, condition report (codes read in summaries)", "seen"}, "FI: it could not be judged; look into it without delay"},
     {"rcd_type_for_load", "", comparator::at_least, {}, {"BS 7671:2018+A2:2022", "531.3.3", "memory"}, "the type covers the residual currents of the load"},
 };
 inline constexpr rule_table bs7671_2018_a2{

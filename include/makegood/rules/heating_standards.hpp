@@ -21,6 +21,7 @@ inline constexpr rule heating_standards_rows[] = {
     {"power_input", "", comparator::at_most, {}, {"IEC 335-1:1991 = GOST R MEK 335-1-94", "10.1, Table 1", "seen"}, "deviation of the power input as tabulated"},
     {"room_heating", "", comparator::at_least, {}, {"EN 12831-1", "design heat loss", "memory"}, "heaters cover the design heat loss"},
     {"heating_rcd", "", comparator::at_most, {30.0}, {"IEC 60364-7-753", "753.411.3.2", "memory"}, "at most 30 mA"},
+    {"additional_protection", "floor_heating", comparator::at_most, {30.0}, {"IEC 60364-7-753", "753.411.3.2", "memory"}, "at most 30 mA"},
     {"heating_mesh", "floor", comparator::at_most, {30.0}, {"BS 7671:2008", "753.411.3.2", "seen"}, "spacing of the mesh at most 30 mm"},
     {"heating_mesh", "wall", comparator::at_most, {3.0}, {"IEC 60364-7-753:2014", "foreword, significant changes", "seen"}, "spacing of the mesh at most 3 mm"},
     {"pad_rise", "", comparator::within, {30.0, 30.0}, {"rule of the trade for mirror pads", "", "common-practice"}, "within 30 % of the rise expected"},

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Rulebooks: zones of bathrooms in France and Germany, and the installation zones of walls in Germany, as far as they were read or recalled.
+// Rulebooks: zones of bathrooms in France and Germany, additional protection in France, and the installation zones of walls in Germany, as far as they were read or recalled.
 // Numbers only; what may stand in the zones there was not read and has no rows.
 #pragma once
 #include "../rulebook.hpp"
@@ -15,6 +15,9 @@ inline constexpr rule nfc15100_2015_rows[] = {
     {"bathroom_zone0_height", "", comparator::at_most, {0.10}, {"NF C 15-100, amendment A5 (2015)", "701, in a trade journal's summary", "seen"}, "without a tray 0.10 m above the highest point of the shower's floor"},
     {"bathroom_limited_by", "low_partition", comparator::at_least, {0.0}, {"NF C 15-100, amendment A5 (2015)", "701, in a trade journal's summary", "seen"}, "only fixed partitions of full height limit the volumes"},
     {"bathroom_limited_by", "door", comparator::at_least, {0.0}, {"NF C 15-100, amendment A5 (2015)", "701, in a trade journal's summary", "seen"}, "only fixed partitions of full height limit the volumes"},
+    {"additional_protection", "socket_outlet", comparator::at_most, {30.0}, {"NF C 15-100, amendment A5 (2015)", "all circuits of a dwelling", "memory"}, "30 mA for all circuits of a dwelling"},
+    {"additional_protection", "lighting_dwelling", comparator::at_most, {30.0}, {"NF C 15-100, amendment A5 (2015)", "all circuits of a dwelling", "memory"}, "30 mA for all circuits of a dwelling"},
+    {"additional_protection", "bathroom", comparator::at_most, {30.0}, {"NF C 15-100, amendment A5 (2015)", "all circuits of a dwelling", "memory"}, "30 mA for all circuits of a dwelling"},
 };
 inline constexpr rule_table nfc15100_2015{"nfc15100:2015", "Installations à basse tension, bathrooms", "France", "NF C 15-100 with amendment A5", "2015-11-27", nfc15100_2015_rows};
 
