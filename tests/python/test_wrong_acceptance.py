@@ -278,6 +278,18 @@ def _(random, n, beyond):
     return electrical.check_ring_floor_area(Readings(area, standard_uncertainty=3.0), BOOK)
 
 
+@case("rated residual current in doubt", "check_additional_protection")
+def _(random, n, beyond):
+    return electrical.check_additional_protection(Readings(30 * (1 + beyond) + random.normal(0, 1, n), standard_uncertainty=1.0), "socket_outlet", BOOK)
+
+
+@case("no device at all: a reading above 1000 mA, among ratings in doubt", "check_additional_protection")
+def _(random, n, beyond):
+    x = 30 * (1 + beyond) + random.normal(0, 1, n)
+    none = random.random(n) < 0.5
+    return electrical.check_additional_protection(Readings(np.where(none, 1000, x), states=np.where(none, 1, 0), standard_uncertainty=1.0), "socket_outlet", BOOK)
+
+
 # ---- heating ---------------------------------------------------------------------------------------------------------
 
 

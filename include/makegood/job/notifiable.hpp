@@ -11,24 +11,24 @@ namespace makegood {
 inline namespace v1 {
 namespace job {
 
-/// A kind of work, and how a sentence begins with it.
+/// A kind of work, and what a sentence calls it.
 struct kind_of_work {
   std::string_view key, title;
 };
 inline constexpr kind_of_work kinds_of_work[] = {
-    {"new_circuit", "A new circuit"},
-    {"consumer_unit_replaced", "Replacing the consumer unit"},
-    {"special_location_alteration", "An addition or alteration to a circuit in a special location (about a bath or shower, swimming pool, sauna)"},
-    {"kitchen_alteration", "An addition or alteration to a circuit in a kitchen"},
-    {"outdoor_alteration", "An addition or alteration to a circuit outdoors"},
-    {"alteration_elsewhere", "An addition or alteration to a circuit elsewhere"},
-    {"like_for_like_replacement", "Replacing a part by one of its kind"},
-    {"repair", "A repair or maintenance"},
-    {"heating_floor_fixed_wiring", "Fixed wiring of electric floor heating"},
-    {"ventilation_fan_wiring", "Wiring a ventilation fan"},
-    {"fan_replacement", "Replacing a ventilation fan on its existing cabling"},
-    {"fan_installation", "Installing a ventilation fan and its duct where there was none"},
-    {"inspection_only", "Inspection and testing alone"}};
+    {"new_circuit", "a new circuit"},
+    {"consumer_unit_replaced", "replacing the consumer unit"},
+    {"special_location_alteration", "an addition or alteration to a circuit in a special location (about a bath or shower, swimming pool, sauna)"},
+    {"kitchen_alteration", "an addition or alteration to a circuit in a kitchen"},
+    {"outdoor_alteration", "an addition or alteration to a circuit outdoors"},
+    {"alteration_elsewhere", "an addition or alteration to a circuit elsewhere"},
+    {"like_for_like_replacement", "replacing a part by one of its kind"},
+    {"repair", "a repair or maintenance"},
+    {"heating_floor_fixed_wiring", "fixed wiring of electric floor heating"},
+    {"ventilation_fan_wiring", "wiring a ventilation fan"},
+    {"fan_replacement", "replacing a ventilation fan on its existing cabling"},
+    {"fan_installation", "installing a ventilation fan and its duct where there was none"},
+    {"inspection_only", "inspection and testing alone"}};
 constexpr std::size_t count_of_works = sizeof(kinds_of_work) / sizeof(kinds_of_work[0]);
 
 struct notification {
@@ -63,7 +63,7 @@ inline notification notifiable_work(std::string_view work, const rulebook& book)
   n.work = kind->key;
   const auto row = book.find("notifiable_work", kind->key);
   if (!row.found()) {
-    n.rule = std::string(kind->title) + ": " + (book.id().empty() ? "no rulebook was named." : "no rule in " + book.id() + ".");
+    n.rule = (book.id().empty() ? "No rulebook was named for " : "No rule in " + book.id() + " for ") + std::string(kind->title) + ".";
     n.what_to_do = "Ask the local building control before the work begins; if a registered installer does it, ask the scheme.";
     return n;
   }
@@ -74,8 +74,9 @@ inline notification notifiable_work(std::string_view work, const rulebook& book)
   for (const auto* t : book.tables())
     for (const auto& r : t->rules)
       if (&r == row.row) where = t->jurisdiction;
-  n.rule = (where.empty() ? std::string() : std::string(where) + ": ") + std::string(kind->title) +
-           (number == 1.0 ? " has to be notified" : number == 0.0 ? " need not be notified" : " may or may not have to be notified");
+  const bool of_any_kind = row.row && row.row->condition.empty();  // a book that has no such rule at all says so once
+  n.rule = (where.empty() ? "By the derived book" : std::string(where)) + ": " + std::string(kind->title) +
+           (number == 1.0 ? " has to be notified" : number == 0.0 ? " need not be notified" : of_any_kind ? ", no such rule was found" : " may or may not have to be notified");
   if (row.changed) {
     n.overridden = row.changed->words();
     n.rule += " (" + n.overridden + ").";

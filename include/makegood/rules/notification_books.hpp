@@ -49,7 +49,7 @@ inline constexpr std::string_view scotland_warrant =
     "The owner gets a building warrant from the local authority's building standards before the work begins; an approved certifier of construction may certify it.";
 inline constexpr source scotland_type_1{scotland_handbook, "0.5.1, building type 1: electrical work to or in a house", "seen"};
 inline constexpr source scotland_type_24{scotland_2004, "schedule 3, paragraph 24 (as made): replacement by the same general type", "seen"};
-inline constexpr source scotland_flats{scotland_report, "Appendix 3: rewiring and wiring to lighting need a warrant in flats and higher houses; this kind recalled", "memory"};
+inline constexpr source scotland_flats{scotland_report, "Appendix 3: rewiring and wiring to lighting need a warrant in flats and higher houses", "memory"};
 inline constexpr rule scotland_warrant_house_rows[] = {
     {"notifiable_work", "new_circuit", comparator::at_least, {0.0}, scotland_type_1, scotland_no_warrant},
     {"notifiable_work", "consumer_unit_replaced", comparator::at_least, {0.0}, scotland_type_1, scotland_no_warrant},
