@@ -30,7 +30,7 @@ inline constexpr rule wales_adp_2006_rows[] = {
      notification::nobody},
     {"notifiable_work", "like_for_like_replacement", comparator::at_least, {0.0}, {adp_2006, "Table 1 and Schedule 4, paragraph 1 (read in a reproduction)", "seen"}, notification::nobody},
     {"notifiable_work", "repair", comparator::at_least, {0.0}, {adp_2006, "Table 1: a damaged cable of one circuit, enclosures, mechanical protection (read in a reproduction)", "seen"}, notification::nobody},
-    {"notifiable_work", "fan_replacement", comparator::at_least, {0.0}, {"Planning Portal (Wales), questions on Approved Document F", "a similar fan on the existing cabling is no building work (read in a copy)", "seen"},
+    {"notifiable_work", "fan_replacement", comparator::at_least, {0.0}, {"Planning Portal (England and Wales), questions on Approved Document F", "a similar fan on the existing cabling is no building work (read in a copy)", "seen"},
      notification::nobody},
     {"notifiable_work", "ventilation_fan_wiring", comparator::at_least, {2.0}, {adp_2006, "Table 1: it depends on the room (read in a reproduction)", "seen"},
      "Fed from an existing circuit outside kitchen, bathroom and garden it need not be notified; there, or with a circuit of its own, it has to be before the work begins. Ask again by that kind of work."},
