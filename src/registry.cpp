@@ -95,6 +95,7 @@ std::span<const entry> catalogue() {
     subjects::decision(a);
     subjects::diagnosis(a);
     subjects::inquiries(a);
+    subjects::order_of_work(a);
     for (auto& e : a) use_batches(e, table_in_use());
     return a;
   }();
