@@ -404,11 +404,16 @@ def no_answer_grew_better(before: dict[str, Any], after: dict[str, Any], what: A
             assert not (x != "pass" and y == "pass"), (what, key)
 
 
+def without_inquiries(visit: dict[str, Any]) -> dict[str, Any]:
+    """They are asked one by one below: here they would only take time."""
+    return {k: v for k, v in visit.items() if k != "inquiries"}
+
+
 @pytest.mark.parametrize("name", GOOD)
 def test_a_reading_taken_away_makes_nothing_pass(name, tmp_path):
     """Deleted or null, whichever reading: no error, and no answer that was not a pass becomes one."""
-    visit, rules = read(name), expected(name)["rules"]
-    before = assessed(name)
+    visit, rules = without_inquiries(read(name)), expected(name)["rules"]
+    before = assess(visit, rules, tmp_path)
     places = list(readings_of(visit))
     assert places
     for part, i, field in places:
@@ -427,8 +432,8 @@ def test_a_reading_taken_away_makes_nothing_pass(name, tmp_path):
 @pytest.mark.parametrize("name", GOOD)
 def test_states_of_a_reading_make_nothing_pass(name, tmp_path):
     """No trip, pending and hearsay are no numbers; none of them is an error, none makes an answer pass."""
-    visit, rules = read(name), expected(name)["rules"]
-    before = assessed(name)
+    visit, rules = without_inquiries(read(name)), expected(name)["rules"]
+    before = assess(visit, rules, tmp_path)
     for part, i, field in readings_of(visit):
         for instead in ({"state": "pending"}, {"state": "not_measured"}, {"value": 1, "kind": "told"}):
             other = copy.deepcopy(visit)
@@ -443,11 +448,38 @@ def test_readings_of_inquiries_taken_away(name, tmp_path):
     for i, q in enumerate(visit["inquiries"]):
         for test in q.get("readings", {}):
             other = copy.deepcopy(visit)
-            del other["inquiries"][i]["readings"][test]
+            if isinstance(q["readings"][test], str):
+                del other["inquiries"][i]["readings"][test]
+            else:
+                other["inquiries"][i]["readings"][test] = None
             after = assess(other, rules, tmp_path)
             no_answer_grew_better(before, after, (q["id"], test))
             (d,) = [d for d in after["diagnoses"] if d["id"] == q["id"]]
             assert d["advice"] in {"test", "must_test", "act", "nothing_left"}
+
+
+@pytest.mark.parametrize("name", [n for n in GOOD if read(n).get("inquiries")])
+def test_readings_of_inquiries_taken_away_by_session(name):
+    """The same without the rest of the visit, deleted and null: no error."""
+    for q in read(name)["inquiries"]:
+        for test in q.get("readings", {}):
+            rest = {t: without_instrument(r) for t, r in q["readings"].items() if t != test}
+            for readings in (rest, rest | {test: None}):
+                d = makegood.job.diagnose(q["family"], q.get("given", {}), readings, q.get("standing", []))
+                assert sum(h["probability"] for h in d.hypotheses) == pytest.approx(1)
+
+
+@pytest.mark.parametrize("name", [n for n in GOOD if read(n).get("calculations")])
+def test_numbers_of_calculations_taken_away(name, tmp_path):
+    """A number or reading that a calculation is given, set to null: no error, and nothing passes by it."""
+    visit, rules = without_inquiries(read(name)), expected(name)["rules"]
+    before = assess(visit, rules, tmp_path)
+    for i, c in enumerate(visit["calculations"]):
+        for key, x in c["inputs"].items():
+            if is_reading(x) or (isinstance(x, (int, float)) and not isinstance(x, bool)):
+                other = copy.deepcopy(visit)
+                other["calculations"][i]["inputs"][key] = None
+                no_answer_grew_better(before, assess(other, rules, tmp_path), (c["id"], key))
 
 
 @pytest.mark.parametrize("name", [n for n in GOOD if len(read(n)["circuits"]) > 1])
@@ -466,8 +498,8 @@ def test_order_of_circuits_changes_no_finding(name, tmp_path):
                 assert x[key] == y[key], (name, i, key)
             assert [x["verdict"][k] for k in ("value", "limit", "probability", "plain")] == [y["verdict"][k] for k in ("value", "limit", "probability", "plain")]
     assert {i["circuit"] for i in before["isolate"]} == {i["circuit"] for i in after["isolate"]}
-    rest = lambda d: [(f["path"], f["outcome"], f["plain"]) for f in d["findings"] if not f["path"].startswith("circuits[")]
-    assert rest(before) == rest(after)
+    rest = [[(f["path"], f["outcome"], f["plain"]) for f in d["findings"] if not f["path"].startswith("circuits[")] for d in (before, after)]
+    assert rest[0] == rest[1]
 
 
 @pytest.mark.parametrize("name", GOOD)
