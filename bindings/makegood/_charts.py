@@ -363,7 +363,7 @@ def _ring(r: Document, given: Document) -> Sketch | None:
 
 def _money(minor: float, currency: str) -> str:
     signs = {"GBP": "£", "EUR": "€", "USD": "$"}
-    amount = f"{minor / 100:,.2f}".replace(",", "\u202f")
+    amount = f"{minor / 100:,.2f}".replace(",", "\u202f") if abs(minor) >= 1e6 else f"{minor / 100:.2f}"
     return f"{signs[currency]}{amount}" if currency in signs else f"{amount} {currency}"
 
 

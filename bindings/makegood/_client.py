@@ -31,8 +31,7 @@ def _in_short(a: Document) -> str:
         return "Nothing could be asked: no reading was taken that can be held against a limit."
     off = len(a.get("isolate") or [])
     first = f"{sentence(count(off, 'thing', 'things')).rstrip('.')} must be off tonight. " if off else ""
-    rest = ", ".join((count(good, "answer is", "answers are") + " good", count(fails, "is", "are") + " not", count(unknown, "is", "are") + " not known yet"))
-    return first + sentence(f"Of {fails + unknown + good} questions, {rest}")
+    return f"{first}Of {fails + unknown + good} questions, {good} {'is' if good == 1 else 'are'} answered well, {fails} not, and {unknown} {'is' if unknown == 1 else 'are'} not known yet."
 
 
 def _tonight(a: Document) -> str:

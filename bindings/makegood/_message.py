@@ -59,10 +59,11 @@ def message(assessment: Document, limit: int = 480) -> str:
     fails = [f for f in fails if f not in told]
     rest = [
         counts if a.get("findings") else "",
-        f"Not as it should be{' either' if told else ''}: {', '.join(fails)}." if fails else "",
         f"Next: {following.get('title') or ''}" + (f" ({following['subject']})." if following.get("subject") else ".") if following else "",
     ]
     rest = [words for words in rest if words]
+    if fails:  # said where there is room left
+        rest.append(f"Not as it should be{' either' if told else ''}: {', '.join(fails)}.")
     best = ""
     for warning in _warnings(a):
         for kept in (title, ""):
@@ -70,9 +71,9 @@ def message(assessment: Document, limit: int = 480) -> str:
             if len(said) > limit:
                 continue
             whole = True
-            for words in rest:
+            for i, words in enumerate(rest):
                 longer = f"{said} {_clean(words)}"
-                whole = whole and len(longer) <= limit
+                whole = whole and (len(longer) <= limit or i > 1)
                 said = longer if len(longer) <= limit else said
             best = best or said
             if whole:

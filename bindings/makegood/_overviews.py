@@ -131,11 +131,11 @@ def options(group: Document, key: str) -> Picture | None:
         prices = [_amount(o["price"]) or 0.0 for o in listed]
         pairs = [(low, high) if (low := _amount(o.get("price_low"))) is not None and (high := _amount(o.get("price_high"))) is not None and high > low else None for o in listed]
         notes = [f"leaves {o['leaves']}" if o.get("leaves") else "" for o in listed]
-        figure = _bars([o.get("title") or "" for o in listed], prices, currency, pairs, ["xxxx" if o.get("recommended") else "" for o in listed],
+        figure = _bars([o.get("title") or "" for o in listed], prices, currency, pairs, ["////" if o.get("recommended") else "" for o in listed],
                        [_money(100 * p, currency).removesuffix(".00") for p in prices], notes=notes)  # fmt: skip
         see = "The longer the bar, the more it costs" + ("; a thin line shows how far it can go" if any(pairs) else "") + "."
         if any(o.get("recommended") for o in listed):
-            see += " The crossed bar is the one that is suggested."
+            see += " The striped bar is the one that is suggested."
         return Sketch(figure, "What each way costs, and what it leaves", see)
 
     try:

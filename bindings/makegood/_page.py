@@ -121,6 +121,8 @@ def _article(n: int, f: Document, level: str) -> str:
         said = f"{sentence(LEVELS.get(danger.get('level') or '', danger.get('level')))} {sentence(danger.get('words'))}"
         code = " ".join(x for x in (danger.get("code") or "", f"({danger['source']})" if danger.get("source") else "") if x)
         out.append(f'<p><strong>Danger:</strong> {_words(said)}{" " + escape(code) + "." if code else ""} <span class="note">{escape(NOTE)}</span></p>')
+    if f.get("caution"):
+        out.append(f"<p><strong>Caution:</strong> {_words(sentence(f['caution']))}</p>")
     facts = [
         _fact("Value", _value_text(v)),
         _fact("Limit", _limit_text(v)),
@@ -139,8 +141,6 @@ def _article(n: int, f: Document, level: str) -> str:
         notes.append(("For the next electrician", f["electrician"]))
     if f.get("consequence"):
         notes.append(("If it is left", sentence(f["consequence"])))
-    if f.get("caution"):
-        notes.append(("Caution", sentence(f["caution"])))
     if v.get("assumed"):
         notes.append(("Assumed", "no accuracy was stated for an instrument; the worst case of its class was taken."))
     if v.get("detail"):

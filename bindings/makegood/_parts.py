@@ -23,15 +23,15 @@ def sentence(said: Any) -> str:
     return words[0].upper() + words[1:] + ("" if words[-1] in ".!?…" else ".")
 
 
-def money(price: Any, currency: str) -> str:
-    """An amount as it is said; empty where there is none. The digits are those of the document."""
+def money(price: Any, currency: str, whole_digits: bool = False) -> str:
+    """An amount as it is said; empty where there is none. The digits are those of the document; noughts alone are left out unless asked for."""
     if price in (None, ""):
         return ""
     whole, dot, rest = str(price).partition(".")
     sign, whole = ("−", whole[1:]) if whole.startswith("-") else ("", whole)
     if whole.isdigit() and len(whole) > 4:
         whole = f"{int(whole):,}".replace(",", "\u202f")
-    amount = whole + (dot + rest if rest.strip("0") or dot and len(rest) != 2 else "")
+    amount = whole + (dot + rest if rest.strip("0") or whole_digits else "")
     return f"{sign}{_SIGNS[currency]}{amount}" if currency in _SIGNS else f"{sign}{amount}\u00a0{currency}".rstrip()
 
 

@@ -108,7 +108,7 @@ h1{font-size:20pt}h2{font-size:15pt;margin-top:9mm}h3{margin-top:6mm}
 h2,h3,h4,.answer,dt{break-after:avoid}
 .head,figure,ol.steps>li,ul.plain>li{break-inside:avoid}
 article{margin-bottom:7mm}
-.result{break-inside:avoid}
+.result{display:inline-block;width:100%;break-inside:avoid}
 a{text-decoration:none}
 summary{list-style:none;text-decoration:none;font-weight:bold;break-after:avoid}
 summary::-webkit-details-marker{display:none}
