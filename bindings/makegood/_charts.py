@@ -11,6 +11,7 @@ import re
 from html import escape
 from typing import Any, Callable, NamedTuple
 
+from ._core import Error
 from ._words import _count_text, _is_number, _number, _quantity, Document
 
 INK, SOFT, PALE, PAPER = "#22262a", "#5a6268", "#e4e8e6", "#ffffff"
@@ -35,6 +36,7 @@ class Picture(NamedTuple):
 # -------------------------------------------------------------------------------------------------------- paper and pencil
 
 _loaded: dict[str, Any] = {}
+_LOOKS = ("axes", "contour", "figure", "font", "grid", "hatch", "legend", "lines", "markers", "mathtext", "patch", "path", "savefig", "svg", "text", "xtick", "ytick")
 
 
 def available() -> bool:
@@ -44,11 +46,10 @@ def available() -> bool:
             import matplotlib
             from matplotlib.backends.backend_svg import FigureCanvasSVG
             from matplotlib.figure import Figure
-            from matplotlib.style import core
         except ImportError:
             return False
         # The defaults of the library, whatever the reader's own settings are.
-        plain = {k: v for k, v in matplotlib.rcParamsDefault.items() if k not in core.STYLE_BLACKLIST}
+        plain = {k: v for k, v in matplotlib.rcParamsDefault.items() if k.partition(".")[0] in _LOOKS}
         plain.update({
             "svg.fonttype": "none", "svg.hashsalt": "makegood", "font.family": "sans-serif", "font.sans-serif": ["DejaVu Sans"], "font.size": 10,
             "text.color": INK, "axes.edgecolor": SOFT, "axes.labelcolor": INK, "xtick.color": SOFT, "ytick.color": SOFT, "axes.linewidth": 0.8,
@@ -419,7 +420,8 @@ def _wall(r: Document, given: Document, key: str) -> Picture:
     """The drawing of the wall, which needs no library: names and style of its own, so that several can stand in a page."""
     from ._wall import draw_wall
 
-    source = draw_wall(given["wall"], r, float(given.get("hole_diameter_mm") or 6.0), given.get("keep_outs") or (), given.get("zones") or ())
+    shown = {k: v for k, v in r.items() if k != "text"}  # its words stand beside the drawing
+    source = draw_wall(given["wall"], shown, float(given.get("hole_diameter_mm") or 6.0), given.get("keep_outs") or (), given.get("zones") or ())
     source = re.sub(r'\b(id|aria-labelledby)="([^"]*)"', lambda m: f'{m[1]}="{" ".join(f"{key}-{w}" for w in m[2].split())}"', source)
     source = re.sub(r"url\(#([^)]*)\)", rf"url(#{key}-\1)", source)
 
@@ -430,7 +432,7 @@ def _wall(r: Document, given: Document, key: str) -> Picture:
     source = re.sub(r"<style>(.*?)</style>", own, source, flags=re.S)
     source = re.sub(r'<svg xmlns="[^"]*"', f'<svg id="{key}" class="wall-drawing"', source, count=1)
     source = re.sub(r'\swidth="[\d.]+mm" height="[\d.]+mm"', "", source, count=1)
-    holes = r.get("holes") or []
+    holes = r["holes"]
     see = f"Where the {_count_text(len(holes), 'hole goes', 'holes go')}: crosses with numbers; nothing is drilled in the hatched strips." if holes else "No place was found that is clear of everything."
     return Picture(source.strip(), "The wall, to print and take along", see, wide=True)
 
@@ -438,7 +440,7 @@ def _wall(r: Document, given: Document, key: str) -> Picture:
 # ------------------------------------------------------------------------------------------------------------ what pages ask
 
 
-_NOTHING = (KeyError, TypeError, ValueError, IndexError, AttributeError, StopIteration, ZeroDivisionError)
+_NOTHING = (Error, KeyError, TypeError, ValueError, IndexError, AttributeError, StopIteration, ZeroDivisionError)
 
 
 def of_result(entry: Document, key: str) -> Picture | None:

@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+import re
 from html import escape
 from typing import Any
 
@@ -212,8 +213,6 @@ def terms(a: Document, said: str) -> str:
 
 
 def _occurs(term: str, said: str) -> bool:
-    import re
-
     return re.search(rf"(?<!\w){re.escape(term)}(?:s|es)?(?!\w)", said) is not None
 
 
