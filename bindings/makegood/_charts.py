@@ -434,6 +434,9 @@ def _wall(r: Document, given: Document, key: str) -> Picture:
     source = re.sub(r'\swidth="[\d.]+mm" height="[\d.]+mm"', "", source, count=1)
     holes = r["holes"]
     see = f"Where the {_count_text(len(holes), 'hole goes', 'holes go')}: crosses with numbers; nothing is drilled in the hatched strips." if holes else "No place was found that is clear of everything."
+    if 0 < len(holes) <= 8:
+        places = (f"{i} at {_number(h['x_mm'])} mm from the left corner and {_quantity(h['y_mm'], 'mm')} above the floor" for i, h in enumerate(holes, 1))
+        see += f" Hole {'; '.join(places)}."
     return Picture(source.strip(), "The wall, to print and take along", see, wide=True)
 
 

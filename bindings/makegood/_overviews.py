@@ -97,7 +97,7 @@ def margins(a: Document, key: str) -> Picture | None:
                 lines.append((y + 7, 0.0, REACH))
                 at = min(max(used, 0.03), REACH - 0.05)
                 if out:
-                    doubts.append((y + 7, *sorted((at, REACH if out > 0 else 0.0))))
+                    doubts.append((y + 7, at, REACH) if out > 0 else (y + 7, 0.0, at))
                 elif high > low:
                     doubts.append((y + 7, max(0.0, low), min(REACH, high)))
                 if used > REACH:

@@ -156,9 +156,9 @@ def _article(n: int, f: Document, level: str) -> str:
         (("Rule", source.get("rule")), ("Source", _source_text(v))),
         (("Rulebook", source.get("rulebook")), ("Where", f.get("path")), ("Check", f.get("call") or v.get("check"))),
     ):
-        said = [f"<strong>{k}:</strong> {_formula(t.rstrip('.'))}." for k, t in line if t]
-        if said:
-            out.append(f"<p>{' '.join(said)}</p>")
+        told = [f"<strong>{k}:</strong> {_formula(t.rstrip('.'))}." for k, t in line if t]
+        if told:
+            out.append(f"<p>{' '.join(told)}</p>")
     out.append("</div>")
 
     steps = _steps(f)

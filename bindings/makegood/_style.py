@@ -75,6 +75,8 @@ figure.picture{margin:1.6rem 0;padding:0;break-inside:avoid}
 .frame svg{display:block}
 .scroll{max-width:none;overflow-x:auto}
 .wall-drawing{min-width:44rem;width:100%}
+.swipe{display:none}
+@media screen and (max-width:46rem){.swipe{display:block}}
 figcaption{margin:0 0 .5rem}
 figure.picture>figcaption>strong{display:block}
 @media (min-width:46rem){figure.picture:not(.wide){display:grid;grid-template-columns:minmax(0,30rem) 1fr;gap:0 1.3rem;align-items:start}
@@ -186,8 +188,9 @@ def figure(p: _charts.Picture | None) -> str:
     """A picture with a sentence that says what to see."""
     if p is None:
         return ""
+    hint = '<p class="small swipe">The drawing is wider than this screen: move it sideways.</p>' if p.wide else ""
     scroll = ' scroll" tabindex="0" role="group" aria-label="drawing, wider than a phone' if p.wide else ""
-    caption = f"<figcaption><strong>{escape(p.title)}</strong> {_words(p.see)}</figcaption>"
+    caption = f"<figcaption><strong>{escape(p.title)}</strong> {_words(p.see)}{hint}</figcaption>"
     return f'<figure class="picture{" wide" if p.wide else ""}">{caption}<div class="frame{scroll}">{p.svg}</div></figure>'
 
 
