@@ -50,14 +50,17 @@ def _tonight(a: Document) -> str:
         out.append("</div>")
     if not a.get("isolate") and not open_now:
         out.append("<p><strong>Of what was looked at, nothing was found that is dangerous as it stands.</strong> What was not looked at is listed below.</p>")
-    later = [(n, f) for n, f in chosen if n not in off and f["danger"].get("level") != "now"]
+    later = [f for n, f in chosen if n not in off and f["danger"].get("level") != "now"]
     if later:
         out.append('<h3>Not tonight, but not to be left</h3><ul class="way">')
-        for _, f in later:
-            level = LEVELS.get(f["danger"].get("level") or "", "")
-            out.append(f'<li><span class="subject">{escape(name(f))}</span> <span class="tag">{escape(level)}</span><br>{_words(sentence(f["danger"].get("words")))}')
+        for f in (f for f in later if f["danger"].get("level") == "potential"):
+            out.append(f'<li><span class="subject">{escape(name(f))}</span> <span class="tag">{LEVELS["potential"]}</span><br>{_words(said_of(f))} {_words(sentence(f["danger"].get("words")))}')
             out.append(f" <strong>{_words(sentence(f['caution']))}</strong>" if f.get("caution") else "")
             out.append("</li>")
+        rest: dict[str, dict[str, None]] = {}
+        for f in (f for f in later if f["danger"].get("level") != "potential"):
+            rest.setdefault(LEVELS.get(f["danger"].get("level") or "", "to be looked into"), {})[name(f)] = None
+        out.extend(f'<li><span class="subject">{sentence(level).rstrip(".")}:</span> {escape(", ".join(names))}.</li>' for level, names in rest.items())
         out.append("</ul>")
     if chosen or a.get("isolate"):
         out.append(f'<p class="note">{escape(NOTE)}</p>')
@@ -80,6 +83,9 @@ def _works(a: Document) -> str:
         out.append('<ul class="plain">')
         for _, f in fails:
             left = f'<br><span class="soft">If it is left: {_words(_low(f["consequence"]))}</span>' if f.get("consequence") else ""
+            danger = f.get("danger") or {}
+            if danger.get("level") in ("investigate", "improve"):  # the others stand with their cautions above
+                left = f" {_words(sentence(danger.get('words')))}" + (f" <strong>{_words(sentence(f['caution']))}</strong>" if f.get("caution") else "") + left
             out.append(_item(f, left))
         out.append("</ul>")
     else:

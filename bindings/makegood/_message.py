@@ -22,7 +22,9 @@ def _warnings(a: Document) -> list[list[str]]:
         if not weighs_danger(a):
             bad = list(dict.fromkeys(name(f) for _, f in _group(a, "fail")))
             return [[f"Danger was not judged. Do not use: {', '.join(bad)}."], [f"Danger was not judged. Do not use {len(bad)} things that fail: see the page."]] if bad else [["Danger was not judged."]]
-        return [["Of what was looked at, nothing was found to be dangerous."]]
+        first = "Of what was looked at, nothing was found to be dangerous tonight."
+        soon = list(dict.fromkeys(name(f) for _, f in dangers(a) if f["danger"].get("level") == "potential"))
+        return [[first, f"Can become dangerous: {', '.join(soon)}."], [first, f"{len(soon)} can become dangerous: see the page."]] if soon else [[first]]
     names = [str(item.get("what") or item.get("circuit") or "") for item in off]
     long = [f"{w}: {' '.join(sentence(s) for s in (item.get('why') or [])[:1])} {sentence(item.get('until'))}" for w, item in zip(names, off)]
     apart = [f"{name(f)}: keep away. {sentence(f['danger'].get('words'))}" for f in open_now]

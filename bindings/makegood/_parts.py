@@ -18,7 +18,7 @@ _SIGNS = {"GBP": "£", "EUR": "€", "USD": "$"}
 
 def sentence(said: Any) -> str:
     """Words as a sentence: a capital at the front, a stop at the end."""
-    words = " ".join(str(said or "").split())
+    words = re.sub(r"[ \t\r\n]+", " ", str(said or "")).strip(" ")  # spaces that hold a number together stay
     if not words:
         return ""
     return words[0].upper() + words[1:] + ("" if words[-1] in ".!?…" else ".")
