@@ -1,156 +1,17 @@
 # SPDX-License-Identifier: MIT
 """Pictures of results, as inline SVG: one small function for each model, in a table at the end.
 
-matplotlib is loaded when the first picture is asked for; without it there is none, and the pages say so. A function takes the result
-and the inputs of a model and returns a Sketch: the figure, its title, and a sentence that says what to see. Nothing is told by colour.
+A function takes the result and the inputs of a model and returns a Sketch: the figure, its title, and a sentence that says what to see.
+Nothing is told by colour.
 """
 
 from __future__ import annotations
 
 import re
-from html import escape
-from typing import Any, Callable, NamedTuple
+from typing import Callable
 
-from ._core import Error
+from ._sketch import _bars, _drawn, _key, _NOTHING, _paper, _say, INK, PALE, PAPER, Picture, Sketch, SOFT, WIDTH
 from ._words import _count_text, _is_number, _number, _quantity, Document
-
-INK, SOFT, PALE, PAPER = "#22262a", "#5a6268", "#e4e8e6", "#ffffff"
-HATCHES = ("", "////", "||||", "xxxx", "\\\\\\\\", "----")
-WIDTH = 302.0  # points: text of 10 points is 11 to 12 pixels high on a phone
-HOW_TO_GET = "Pictures are drawn by matplotlib, which is not installed here: pip install 'makegood[pages]'."
-
-
-class Sketch(NamedTuple):
-    figure: Any
-    title: str
-    see: str
-
-
-class Picture(NamedTuple):
-    svg: str
-    title: str
-    see: str
-    wide: bool = False
-
-
-# -------------------------------------------------------------------------------------------------------- paper and pencil
-
-_loaded: dict[str, Any] = {}
-_LOOKS = ("axes", "contour", "figure", "font", "grid", "hatch", "legend", "lines", "markers", "mathtext", "patch", "path", "savefig", "svg", "text", "xtick", "ytick")
-
-
-def available() -> bool:
-    """Whether matplotlib is there; it is loaded here, and nowhere before."""
-    if "ok" not in _loaded:
-        try:
-            import matplotlib
-            from matplotlib.backends.backend_svg import FigureCanvasSVG
-            from matplotlib.figure import Figure
-        except ImportError:
-            return False
-        # The defaults of the library, whatever the reader's own settings are.
-        plain = {k: v for k, v in matplotlib.rcParamsDefault.items() if k.partition(".")[0] in _LOOKS}
-        plain.update({
-            "svg.fonttype": "none", "svg.hashsalt": "makegood", "font.family": "sans-serif", "font.sans-serif": ["DejaVu Sans"], "font.size": 10,
-            "text.color": INK, "axes.edgecolor": SOFT, "axes.labelcolor": INK, "xtick.color": SOFT, "ytick.color": SOFT, "axes.linewidth": 0.8,
-            "xtick.labelcolor": INK, "ytick.labelcolor": INK, "axes.spines.top": False, "axes.spines.right": False, "hatch.linewidth": 0.7,
-            "hatch.color": SOFT, "axes.unicode_minus": True, "text.parse_math": False, "lines.solid_capstyle": "butt",
-        })  # fmt: skip
-        _loaded.update(ok=True, context=matplotlib.rc_context, figure=Figure, canvas=FigureCanvasSVG, plain=plain)
-    return True
-
-
-def _paper(height: float, left: float = 36, right: float = 12, bottom: float = 34, top: float = 22) -> tuple[Any, Any]:
-    """A figure with one pair of axes; margins in points."""
-    figure = _loaded["figure"](figsize=(WIDTH / 72, height / 72))
-    axes = figure.add_axes((left / WIDTH, bottom / height, (WIDTH - left - right) / WIDTH, (height - bottom - top) / height))
-    return figure, axes
-
-
-def _say(axes: Any, x: float, y: float, words: str, **more: Any) -> None:
-    """Words in the picture, readable over lines."""
-    at = {"xytext": (0, 0), "textcoords": "offset points", "ha": "left", "va": "center", **more}
-    axes.annotate(words, (x, y), bbox={"facecolor": PAPER, "edgecolor": "none", "pad": 1, "alpha": 0.85}, annotation_clip=False, **at)
-
-
-def _key(figure: Any, axes: Any, columns: int = 1) -> None:
-    """The key, over the picture."""
-    axes.legend(loc="lower left", bbox_to_anchor=(0, 1.01), frameon=False, ncols=columns, handlelength=3.0, borderaxespad=0, labelspacing=0.25, columnspacing=1.2, fontsize=10)
-
-
-def _bars(names: list[str], values: list[float], unit: str, whiskers: list[tuple[float, float] | None] | None = None, hatches: list[str] | None = None,
-          said: list[str] | None = None, limit: tuple[float, str] | None = None, notes: list[str] | None = None) -> Any:  # fmt: skip
-    """Bars one under the other, each with its name and value above it, and what it leaves under it; a limit as a heavy line."""
-    import textwrap
-
-    over = ["\n".join(textwrap.wrap(name, 34)) or " " for name in names]
-    under = ["\n".join(textwrap.wrap(note, 50)) for note in notes or [""] * len(names)]
-    rows = [22.0 + 12.5 * (a.count("\n") + 1) + (12.0 * (b.count("\n") + 1) if b else 0.0) for a, b in zip(over, under)]
-    top = 26.0 if limit else 6.0
-    figure, axes = _paper(sum(rows) + 32 + top, left=10, right=12, bottom=32, top=top)
-    far = [high for pair in whiskers or [] if pair for high in pair]
-    most = max([*values, *far, limit[0] if limit else 0.0, 1e-9])
-    bottom = sum(rows)
-    for i, value in enumerate(values):
-        bottom -= rows[i]
-        y = bottom + rows[i] - 12.5 * (over[i].count("\n") + 1) - 10.0  # the middle of the bar, in points
-        axes.barh(y, value, 12, facecolor=PALE, edgecolor=INK, linewidth=0.9, hatch=(hatches or [HATCHES[1]] * len(names))[i])
-        pair = (whiskers or [None] * len(names))[i]
-        if pair:
-            axes.plot(pair, [y, y], color=INK, lw=1.6, marker="|", ms=9, mew=1.6, label="_")
-        words = said[i] if said else _quantity(value, unit)
-        at: dict[str, Any] = {"textcoords": "offset points", "annotation_clip": False}
-        axes.annotate(over[i], (0, y + 6), xytext=(0, 2), va="bottom", ha="left", linespacing=1.1, **at)
-        axes.annotate(words, (1, y + 6), xycoords=("axes fraction", "data"), xytext=(0, 2), va="bottom", ha="right", weight="bold", **at)
-        if under[i]:
-            axes.annotate(under[i], (0, y - 6), xytext=(0, -2), va="top", ha="left", fontsize=9.5, color=SOFT, linespacing=1.1, **at)
-    if limit:
-        axes.plot([limit[0]] * 2, [0, sum(rows) + 2], color=INK, lw=2.6, label="_", clip_on=False)
-        near_end = limit[0] > 0.6 * most
-        axes.annotate(limit[1], (limit[0], sum(rows) + 2), xytext=(-4 if near_end else 4, 4), textcoords="offset points", ha="right" if near_end else "left", va="bottom",
-                      annotation_clip=False)  # fmt: skip
-    axes.set_xlim(0, 1.04 * most)
-    axes.set_ylim(0, sum(rows))
-    axes.set_yticks([])
-    axes.spines["left"].set_visible(False)
-    axes.set_xlabel(unit, labelpad=2)
-    axes.locator_params(axis="x", nbins=5)
-    return figure
-
-
-def _clean(source: str, key: str, title: str, see: str) -> str:
-    """The SVG to stand in a page: no addresses, no global style, names of its own, as wide as its place."""
-    source = source[source.index("<svg") :]
-    source = re.sub(r"<metadata>.*?</metadata>|<style[^>]*>.*?</style>|<!--.*?-->|\sxmlns(?::\w+)?=\"[^\"]*\"", "", source, flags=re.S)
-    source = source.replace("xlink:href", "href")
-    source = re.sub(r'\bid="([^"]*)"', rf'id="{key}-\1"', source)
-    source = re.sub(r'href="#([^"]*)"', rf'href="#{key}-\1"', source)
-    source = re.sub(r"url\(#([^)]*)\)", rf"url(#{key}-\1)", source)
-    source = re.sub(r"<svg[^>]*?viewBox=\"([^\"]*)\"[^>]*>", r'<svg viewBox="\1">', source, count=1, flags=re.S)
-    source = re.sub(r"'DejaVu Sans'[^;\"]*", "system-ui, sans-serif", source)
-    source = re.sub(r"\n\s*", " ", source).strip()
-    label = escape(f"{title}. {see}")
-    head = f'<svg class="chart" role="img" aria-label="{label}" width="100%" stroke-linejoin="round" '
-    named = f"<title>{escape(title)}</title><desc>{escape(see)}</desc>"
-    return re.sub(r"^<svg ([^>]*)>", lambda m: f"{head}{m[1]}>{named}", source, count=1)
-
-
-def _drawn(make: Callable[[], Sketch | None], key: str) -> Picture | None:
-    """What a function sketches, as a picture; None without matplotlib, or where the document does not hold what it needs."""
-    import io
-
-    if not available():
-        return None
-    with _loaded["context"](_loaded["plain"]):
-        sketch = make()
-        if sketch is None:
-            return None
-        out = io.StringIO()
-        _loaded["canvas"](sketch.figure).print_svg(out, metadata={"Date": None, "Creator": None, "Format": None, "Type": None})
-    return Picture(_clean(out.getvalue(), key, sketch.title, sketch.see), sketch.title, sketch.see)
-
-
-# ----------------------------------------------------------------------------------------------------- a function for each
 
 
 def _hours(seconds: list[float]) -> tuple[list[float], str]:
@@ -174,7 +35,10 @@ def _warm_up(r: Document, given: Document) -> Sketch:
         axes.plot([at], [given["target_c"]], color=INK, marker="o", ms=8, ls="none", label="_")
         axes.plot([t[0], at, at], [given["target_c"]] * 2 + [axes.get_ylim()[0]], color=SOFT, lw=0.8, ls=(0, (1, 2)), label="_")
         _say(axes, at, given["target_c"], f"{_quantity(given['target_c'], '°C')} after {_time_text(r['target_s'])}", xytext=(10, -9))
-        see = f"The surface reaches {_quantity(given['target_c'], '°C')} after {_time_text(r['target_s'])}; it does not get warmer than {_quantity(r['highest_surface_c'], '°C', digits=3)} in the time shown."
+        see = (
+            f"The surface reaches {_quantity(given['target_c'], '°C')} after {_time_text(r['target_s'])}; it does not get warmer than"
+            f" {_quantity(r['highest_surface_c'], '°C', digits=3)} in the time shown."
+        )
     axes.set_xlim(t[0], t[-1])
     axes.set_xlabel(f"{unit} since it was switched on", labelpad=3)
     axes.yaxis.set_major_formatter(lambda x, _: f"{x:g} °C")
@@ -205,10 +69,21 @@ def _no_limit(r: Document, given: Document) -> Sketch | None:
     if case is None:
         return None
     at = "bond_c" if case["limit_at_bond"] else "surface_c"
-    names = [("usual", "as rated, bare"), ("usual_covered", "as rated, under a rug"), ("worst", "at worst, bare"), ("worst_covered", "at worst, under a rug")]
+    names = [
+        ("usual", "as rated, bare"),
+        ("usual_covered", "as rated, under a rug"),
+        ("worst", "at worst, bare"),
+        ("worst_covered", "at worst, under a rug"),
+    ]
     rows = [(words, case[k][at]) for k, words in names if case.get(k)]
-    figure = _bars([words for words, _ in rows], [x for _, x in rows], "°C", hatches=["", "////", "||||", "xxxx"],
-                   said=[_quantity(x, "°C", digits=3) for _, x in rows], limit=(case["limit_c"], f"{case['finish']} bears {_quantity(case['limit_c'], '°C')}"))  # fmt: skip
+    figure = _bars(
+        [words for words, _ in rows],
+        [x for _, x in rows],
+        "°C",
+        hatches=["", "////", "||||", "xxxx"],
+        said=[_quantity(x, "°C", digits=3) for _, x in rows],
+        limit=(case["limit_c"], f"{case['finish']} bears {_quantity(case['limit_c'], '°C')}"),
+    )
     hottest = max(x for _, x in rows)
     passes = "Every bar that passes the heavy line harms it." if hottest > case["limit_c"] else "No bar passes the heavy line."
     see = f"The {case['finish']} would come to {_quantity(hottest, '°C', digits=3)} at worst; it bears {_quantity(case['limit_c'], '°C')}. {passes}"
@@ -252,16 +127,29 @@ def _meeting(r: Document, given: Document) -> Sketch | None:
     axes.set_xlabel("air moved, l/s", labelpad=3)
     axes.yaxis.set_major_formatter(lambda y, _: f"{y:g} Pa")
     _key(figure, axes)
-    spread = f"; between {_number(r['low_l_per_s'], digits=3)} and {_quantity(r['high_l_per_s'], 'l/s', digits=3)} is possible" if _is_number(r.get("low_l_per_s")) else ""
+    spread = (
+        f"; between {_number(r['low_l_per_s'], digits=3)} and {_quantity(r['high_l_per_s'], 'l/s', digits=3)} is possible"
+        if _is_number(r.get("low_l_per_s"))
+        else ""
+    )
     return Sketch(figure, "The fan and its duct", f"Where the two lines cross is what comes through: {_quantity(q, 'l/s', digits=3)}{spread}.")
 
 
 def _duct(r: Document, given: Document) -> Sketch:
     rows = r["segments"]
-    figure = _bars([s["name"] or "part" for s in rows], [s["pressure_pa"] for s in rows], "Pa lost", [(s["low_pa"], s["high_pa"]) for s in rows],
-                   ["xxxx" if s["name"] == r["worst"] else "" for s in rows], [_quantity(s["pressure_pa"], "Pa", digits=2) for s in rows])  # fmt: skip
+    figure = _bars(
+        [s["name"] or "part" for s in rows],
+        [s["pressure_pa"] for s in rows],
+        "Pa lost",
+        [(s["low_pa"], s["high_pa"]) for s in rows],
+        ["xxxx" if s["name"] == r["worst"] else "" for s in rows],
+        [_quantity(s["pressure_pa"], "Pa", digits=2) for s in rows],
+    )
     worst = next(s for s in rows if s["name"] == r["worst"])
-    see = f"The longest bar is where the air is lost: {r['worst']}, {_number(100 * worst['share_ratio'], digits=2)} % of it. The lines show how far each can be out."
+    see = (
+        f"The longest bar is where the air is lost: {r['worst']}, {_number(100 * worst['share_ratio'], digits=2)} % of it. The lines show how far"
+        " each can be out."
+    )
     return Sketch(figure, "Where the duct holds the air back", see)
 
 
@@ -284,20 +172,45 @@ def _shower(r: Document, given: Document) -> Sketch:
     axes.yaxis.set_major_formatter(lambda y, _: f"{y:g} %")
     _key(figure, axes)
     usual, worst = (r[k].get("time_to_clear_min") for k in ("usual", "high"))
-    see = f"How damp the air is. After a usual shower it is clear {_quantity(usual, 'min', digits=2)} later" if _is_number(usual) else "How damp the air is. It does not come clear in the time shown"
+    see = (
+        f"How damp the air is. After a usual shower it is clear {_quantity(usual, 'min', digits=2)} later"
+        if _is_number(usual)
+        else "How damp the air is. It does not come clear in the time shown"
+    )
     if _is_number(usual) and _is_number(worst):
         see += f", after one with much steam {_quantity(worst, 'min', digits=2)} later"
     return Sketch(figure, "The air after a shower", see + ".")
 
 
 def _void(r: Document, given: Document) -> Sketch:
-    rows = [("can condense at most", r["upper_kg_per_day"], "////"), ("is likely to condense", r.get("estimate_kg_per_day"), "xxxx"), ("the roof's own air can dry", r.get("drying_kg_per_day"), "||||")]
+    rows = [
+        ("can condense at most", r["upper_kg_per_day"], "////"),
+        ("is likely to condense", r.get("estimate_kg_per_day"), "xxxx"),
+        ("the roof's own air can dry", r.get("drying_kg_per_day"), "||||"),
+    ]
     rows = [row for row in rows if _is_number(row[1])]
-    figure = _bars([row[0] for row in rows], [float(row[1]) for row in rows], "kg of water a day", hatches=[row[2] for row in rows],
-                   said=[_quantity(row[1], "kg", digits=2) for row in rows])  # fmt: skip
+    figure = _bars(
+        [row[0] for row in rows],
+        [float(row[1]) for row in rows],
+        "kg of water a day",
+        hatches=[row[2] for row in rows],
+        said=[_quantity(row[1], "kg", digits=2) for row in rows],
+    )
     gathers = r.get("gathers_by_estimate")
-    see = "" if gathers is None else "More condenses than dries: water gathers in the roof." if gathers else "More can dry than is likely to condense, as long as the roof is aired so."
-    return Sketch(figure, "Water that the fan blows into the roof", see or f"Up to {_quantity(r['upper_kg_per_day'], 'kg', digits=2)} of water a day can condense there.")
+    see = (
+        ""
+        if gathers is None
+        else (
+            "More condenses than dries: water gathers in the roof."
+            if gathers
+            else "More can dry than is likely to condense, as long as the roof is aired so."
+        )
+    )
+    return Sketch(
+        figure,
+        "Water that the fan blows into the roof",
+        see or f"Up to {_quantity(r['upper_kg_per_day'], 'kg', digits=2)} of water a day can condense there.",
+    )
 
 
 def _zones(r: Document, given: Document) -> Sketch:
@@ -333,7 +246,10 @@ def _zones(r: Document, given: Document) -> Sketch:
     axes.set_aspect("equal")
     axes.axis("off")
     _key(figure, axes, 3)
-    said = "; ".join(f"{i} {'outside the zones' if z == 'outside' else f'in zone {z}'}{', in doubt' if doubt else ''}" for i, (z, doubt) in enumerate(zip(r["zone"], r["zone_doubtful"]), 1))
+    said = "; ".join(
+        f"{i} {'outside the zones' if z == 'outside' else f'in zone {z}'}{', in doubt' if doubt else ''}"
+        for i, (z, doubt) in enumerate(zip(r["zone"], r["zone_doubtful"]), 1)
+    )
     return Sketch(figure, "The room from above, at 1 m height", f"The hatched parts are where little may be fitted. The places asked about: {said}.")
 
 
@@ -342,14 +258,26 @@ def _ring(r: Document, given: Document) -> Sketch | None:
     if not rows:
         return None
     figure, axes = _paper(34.0 * len(rows) + 106, left=10, bottom=34, top=68)
-    for kind, lift, marker, hollow, words in (("line_neutral", 0.04, "o", "s", "line to neutral"), ("line_cpc", -0.22, "D", "^", "line to protective")):
+    for kind, lift, marker, hollow, words in (
+        ("line_neutral", 0.04, "o", "s", "line to neutral"),
+        ("line_cpc", -0.22, "D", "^", "line to protective"),
+    ):
         found = [(len(rows) - 1 - i, p[kind]) for i, p in enumerate(rows) if p.get(kind) and _is_number(p[kind].get("read_ohm"))]
         if not found:
             continue
         for y, q in found:
             u = 2 * q["standard_uncertainty_ohm"]
             axes.plot([q["predicted_ohm"] - u, q["predicted_ohm"] + u], [y + lift] * 2, color=SOFT, lw=5, alpha=0.45, label="_")
-        axes.plot([q["predicted_ohm"] for _, q in found], [y + lift for y, _ in found], color=INK, marker=hollow, mfc=PAPER, ms=8, ls="none", label=f"{words}, foretold")
+        axes.plot(
+            [q["predicted_ohm"] for _, q in found],
+            [y + lift for y, _ in found],
+            color=INK,
+            marker=hollow,
+            mfc=PAPER,
+            ms=8,
+            ls="none",
+            label=f"{words}, foretold",
+        )
         axes.plot([q["read_ohm"] for _, q in found], [y + lift for y, _ in found], color=INK, marker=marker, ms=6, ls="none", label=f"{words}, read")
     for i, p in enumerate(rows):
         axes.annotate(p["name"], (0, len(rows) - 1 - i + 0.24), xycoords=("axes fraction", "data"), ha="left", va="bottom")
@@ -359,7 +287,12 @@ def _ring(r: Document, given: Document) -> Sketch | None:
     axes.grid(axis="x", color=PALE, lw=0.8)
     axes.set_xlabel("Ω", labelpad=2)
     _key(figure, axes)
-    return Sketch(figure, "What each outlet should read, and what it read", f"A filled mark that lies beside its hollow one does not fit. Most likely: {r['kinds'][0]['text']} ({_number(100 * r['probability'], digits=2)} %).")
+    return Sketch(
+        figure,
+        "What each outlet should read, and what it read",
+        f"A filled mark that lies beside its hollow one does not fit. Most likely: {r['kinds'][0]['text']}"
+        f" ({_number(100 * r['probability'], digits=2)} %).",
+    )
 
 
 def _money(minor: float, currency: str) -> str:
@@ -394,11 +327,22 @@ def _quote(r: Document, given: Document) -> Sketch | None:
 
 def _choice(r: Document, given: Document) -> Sketch:
     rows, currency = r["options"], r["currency"]
-    figure = _bars([o["name"] for o in rows], [o["expected_cost"] for o in rows], f"{currency} expected", [(o["p10_cost"], o["p90_cost"]) if o["p90_cost"] > o["p10_cost"] else None for o in rows],
-                   ["" if o["permitted"] else "xxxx" for o in rows], [_money(100 * o["expected_cost"], currency) for o in rows],
-                   notes=["" if o["permitted"] else "leaves danger or something unproved" for o in rows])  # fmt: skip
+    figure = _bars(
+        [o["name"] for o in rows],
+        [o["expected_cost"] for o in rows],
+        f"{currency} expected",
+        [(o["p10_cost"], o["p90_cost"]) if o["p90_cost"] > o["p10_cost"] else None for o in rows],
+        ["" if o["permitted"] else "xxxx" for o in rows],
+        [_money(100 * o["expected_cost"], currency) for o in rows],
+        notes=["" if o["permitted"] else "leaves danger or something unproved" for o in rows],
+    )
     crossed = any(not o["permitted"] for o in rows)
-    return Sketch(figure, "What each way costs", f"Cheapest of those that leave no danger: {r['cheapest']}." + (" A crossed bar is a way that leaves danger or something unproved." if crossed else ""))
+    return Sketch(
+        figure,
+        "What each way costs",
+        f"Cheapest of those that leave no danger: {r['cheapest']}."
+        + (" A crossed bar is a way that leaves danger or something unproved." if crossed else ""),
+    )
 
 
 CHARTS: dict[str, Callable[[Document, Document], Sketch | None]] = {
@@ -433,17 +377,20 @@ def _wall(r: Document, given: Document, key: str) -> Picture:
     source = re.sub(r'<svg xmlns="[^"]*"', f'<svg id="{key}" class="wall-drawing"', source, count=1)
     source = re.sub(r'\swidth="[\d.]+mm" height="[\d.]+mm"', "", source, count=1)
     holes = r["holes"]
-    see = f"Where the {_count_text(len(holes), 'hole goes', 'holes go')}: crosses with numbers; nothing is drilled in the hatched strips." if holes else "No place was found that is clear of everything."
+    see = (
+        f"Where the {_count_text(len(holes), 'hole goes', 'holes go')}: crosses with numbers; nothing is drilled in the hatched strips."
+        if holes
+        else "No place was found that is clear of everything."
+    )
     if 0 < len(holes) <= 8:
-        places = (f"{i} at {_number(h['x_mm'])} mm from the left corner and {_quantity(h['y_mm'], 'mm')} above the floor" for i, h in enumerate(holes, 1))
+        places = (
+            f"{i} at {_number(h['x_mm'])} mm from the left corner and {_quantity(h['y_mm'], 'mm')} above the floor" for i, h in enumerate(holes, 1)
+        )
         see += f" Hole {'; '.join(places)}."
     return Picture(source.strip(), "The wall, to print and take along", see, wide=True)
 
 
 # ------------------------------------------------------------------------------------------------------------ what pages ask
-
-
-_NOTHING = (Error, KeyError, TypeError, ValueError, IndexError, AttributeError, StopIteration, ZeroDivisionError)
 
 
 def of_result(entry: Document, key: str) -> Picture | None:

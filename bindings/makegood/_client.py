@@ -8,8 +8,23 @@ from html import escape, unescape
 
 from . import _charts, _overviews
 from ._parts import (
-    changes, count, dangers, isolate, LEVELS, money, name, NOTE, notifiable, options, order_of_work, readings_needed, scope, sentence, terms, weighs_danger,
-)  # fmt: skip
+    changes,
+    count,
+    dangers,
+    isolate,
+    LEVELS,
+    money,
+    name,
+    NOTE,
+    notifiable,
+    options,
+    order_of_work,
+    readings_needed,
+    scope,
+    sentence,
+    terms,
+    weighs_danger,
+)
 from ._style import _shape, _words, cautions, closing, figure, no_pictures, opening
 from ._words import _fails_as_read, _findings, _group, _says_as_read, Document
 
@@ -31,7 +46,10 @@ def _in_short(a: Document) -> str:
         return "Nothing could be asked: no reading was taken that can be held against a limit."
     off = len(a.get("isolate") or [])
     first = f"{sentence(count(off, 'thing', 'things')).rstrip('.')} must be off tonight. " if off else ""
-    return f"{first}Of {fails + unknown + good} questions, {good} {'is' if good == 1 else 'are'} answered well, {fails} not, and {unknown} {'is' if unknown == 1 else 'are'} not known yet."
+    return (
+        f"{first}Of {fails + unknown + good} questions, {good} {'is' if good == 1 else 'are'} answered well, {fails} not, and {unknown}"
+        f" {'is' if unknown == 1 else 'are'} not known yet."
+    )
 
 
 def _tonight(a: Document) -> str:
@@ -39,28 +57,40 @@ def _tonight(a: Document) -> str:
     chosen = dangers(a)
     off = {n for item in a.get("isolate") or [] for n in item.get("findings") or []}
     if not weighs_danger(a):
-        out.append("<p><strong>This assessment does not say what is dangerous.</strong> Until somebody competent has, use nothing that is said below not to meet its limit.</p>")
+        out.append(
+            "<p><strong>This assessment does not say what is dangerous.</strong> Until somebody competent has, use nothing that is said below not to"
+            " meet its limit.</p>"
+        )
         return "".join(out) + "</section>"
     if a.get("isolate"):
         out.append("<p><strong>Yes.</strong> These must be off, and stay off until the sentence at the end of each is met:</p>" + isolate(a))
     open_now = [(n, f) for n, f in chosen if n not in off and f["danger"].get("level") == "now"]
     for n, f in open_now:
-        out.append(f'<div class="danger"><h3>{escape(name(f))}: keep away</h3><p>{_words(said_of(f))} {_words(sentence(f["danger"].get("words")))}</p>')
+        out.append(
+            f'<div class="danger"><h3>{escape(name(f))}: keep away</h3><p>{_words(said_of(f))} {_words(sentence(f["danger"].get("words")))}</p>'
+        )
         out.append(f"<p><strong>{_words(sentence(f['caution']))}</strong></p>" if f.get("caution") else "")
         out.append("</div>")
     if not a.get("isolate") and not open_now:
-        out.append("<p><strong>Of what was looked at, nothing was found that is dangerous as it stands.</strong> What was not looked at is listed below.</p>")
+        out.append(
+            "<p><strong>Of what was looked at, nothing was found that is dangerous as it stands.</strong> What was not looked at is listed below.</p>"
+        )
     later = [f for n, f in chosen if n not in off and f["danger"].get("level") != "now"]
     if later:
         out.append('<h3>Not tonight, but not to be left</h3><ul class="way">')
         for f in (f for f in later if f["danger"].get("level") == "potential"):
-            out.append(f'<li><span class="subject">{escape(name(f))}</span> <span class="tag">{LEVELS["potential"]}</span><br>{_words(said_of(f))} {_words(sentence(f["danger"].get("words")))}')
+            out.append(
+                f'<li><span class="subject">{escape(name(f))}</span> <span class="tag">{LEVELS["potential"]}</span><br>{_words(said_of(f))}'
+                f' {_words(sentence(f["danger"].get("words")))}'
+            )
             out.append(f" <strong>{_words(sentence(f['caution']))}</strong>" if f.get("caution") else "")
             out.append("</li>")
         rest: dict[str, dict[str, None]] = {}
         for f in (f for f in later if f["danger"].get("level") != "potential"):
             rest.setdefault(LEVELS.get(f["danger"].get("level") or "", "to be looked into"), {})[name(f)] = None
-        out.extend(f'<li><span class="subject">{sentence(level).rstrip(".")}:</span> {escape(", ".join(names))}.</li>' for level, names in rest.items())
+        out.extend(
+            f'<li><span class="subject">{sentence(level).rstrip(".")}:</span> {escape(", ".join(names))}.</li>' for level, names in rest.items()
+        )
         out.append("</ul>")
     if chosen or a.get("isolate"):
         out.append(f'<p class="note">{escape(NOTE)}</p>')
@@ -85,7 +115,11 @@ def _works(a: Document) -> str:
             left = f'<br><span class="soft">If it is left: {_words(_low(f["consequence"]))}</span>' if f.get("consequence") else ""
             danger = f.get("danger") or {}
             if danger.get("level") in ("investigate", "improve"):  # the others stand with their cautions above
-                left = f" {_words(sentence(danger.get('words')))}" + (f" <strong>{_words(sentence(f['caution']))}</strong>" if f.get("caution") else "") + left
+                left = (
+                    f" {_words(sentence(danger.get('words')))}"
+                    + (f" <strong>{_words(sentence(f['caution']))}</strong>" if f.get("caution") else "")
+                    + left
+                )
             out.append(_item(f, left))
         out.append("</ul>")
     else:
@@ -100,7 +134,11 @@ def _works(a: Document) -> str:
     told = {n for n, _ in unknown}
     rest = [u for u in a.get("unproved") or [] if u.get("finding") not in told]
     if rest:
-        out.append("<p>Not proved either:</p><ul>" + "".join(f"<li>{escape(u.get('subject') or '')}: {_words(sentence(u.get('why') or u.get('question')))}</li>" for u in rest) + "</ul>")
+        out.append(
+            "<p>Not proved either:</p><ul>"
+            + "".join(f"<li>{escape(u.get('subject') or '')}: {_words(sentence(u.get('why') or u.get('question')))}</li>" for u in rest)
+            + "</ul>"
+        )
     out.append('<h3 id="yes">Works</h3>')
     by_subject: dict[str, list[Document]] = {}
     for _, f in _group(a, "pass"):
@@ -147,7 +185,10 @@ def _doable(a: Document) -> str:
         return ""
     out = ['<section aria-labelledby="doable"><h2 id="doable">What can be done, what does it cost, and what does it leave open?</h2>', body]
     if quote.get("total"):
-        out.append(f"<p>The work that was chosen comes to <strong>{_words(money(quote['total'], quote.get('currency') or ''))}</strong>, tax included; the lines stand in the quote.</p>")
+        out.append(
+            f"<p>The work that was chosen comes to <strong>{_words(money(quote['total'], quote.get('currency') or ''))}</strong>, tax included; the"
+            " lines stand in the quote.</p>"
+        )
     return "".join(out) + "</section>"
 
 

@@ -7,8 +7,19 @@ import textwrap
 
 from ._parts import dangers, LEVELS, minutes, name, NOTE, price_of, sentence, weighs_danger
 from ._words import (
-    _as_document, _doubtful_value, _fails_as_read, _group, _GROUPS, _INVENTED, _limit_text, _says_as_read, _STANDING, _summary, _THIN, Document,
-)  # fmt: skip
+    _as_document,
+    _doubtful_value,
+    _fails_as_read,
+    _group,
+    _GROUPS,
+    _INVENTED,
+    _limit_text,
+    _says_as_read,
+    _STANDING,
+    _summary,
+    _THIN,
+    Document,
+)
 
 # ---------------------------------------------------------------------------------------------------------- the message
 
@@ -21,17 +32,34 @@ def _warnings(a: Document) -> list[list[str]]:
     if not off and not open_now:
         if not weighs_danger(a):
             bad = list(dict.fromkeys(name(f) for _, f in _group(a, "fail")))
-            return [[f"Danger was not judged. Do not use: {', '.join(bad)}."], [f"Danger was not judged. Do not use {len(bad)} things that fail: see the page."]] if bad else [["Danger was not judged."]]
+            return (
+                [
+                    [f"Danger was not judged. Do not use: {', '.join(bad)}."],
+                    [f"Danger was not judged. Do not use {len(bad)} things that fail: see the page."],
+                ]
+                if bad
+                else [["Danger was not judged."]]
+            )
         first = "Of what was looked at, nothing was found to be dangerous tonight."
         soon = list(dict.fromkeys(name(f) for _, f in dangers(a) if f["danger"].get("level") == "potential"))
-        return [[first, f"Can become dangerous: {', '.join(soon)}."], [first, f"{len(soon)} can become dangerous: see the page."]] if soon else [[first]]
+        return (
+            [[first, f"Can become dangerous: {', '.join(soon)}."], [first, f"{len(soon)} can become dangerous: see the page."]] if soon else [[first]]
+        )
     names = [str(item.get("what") or item.get("circuit") or "") for item in off]
     long = [f"{w}: {' '.join(sentence(s) for s in (item.get('why') or [])[:1])} {sentence(item.get('until'))}" for w, item in zip(names, off)]
     apart = [f"{name(f)}: keep away. {sentence(f['danger'].get('words'))}" for f in open_now]
     away = ", ".join(dict.fromkeys(name(f) for f in open_now))
     short = [*([f"KEEP OFF: {', '.join(names)}."] if names else []), *([f"KEEP AWAY FROM: {away}."] if away else [])]
-    middle = [f"KEEP OFF {w}{f' ({_low(why)})' if why else ''}." for w, item in zip(names, off) for why in ["".join((item.get("why") or [])[:1]).rstrip(".")]]
-    return [["DANGER, keep off:"] * bool(off) + long + ["DANGER:"] * bool(apart) + apart, ["DANGER.", *middle, *short[len(names) > 0 :]], ["DANGER.", *short]]
+    middle = [
+        f"KEEP OFF {w}{f' ({_low(why)})' if why else ''}."
+        for w, item in zip(names, off)
+        for why in ["".join((item.get("why") or [])[:1]).rstrip(".")]
+    ]
+    return [
+        ["DANGER, keep off:"] * bool(off) + long + ["DANGER:"] * bool(apart) + apart,
+        ["DANGER.", *middle, *short[len(names) > 0 :]],
+        ["DANGER.", *short],
+    ]
 
 
 def _low(said: str) -> str:
@@ -81,7 +109,9 @@ def message(assessment: Document, limit: int = 480) -> str:
             if whole:
                 return said
     if not best:
-        raise ValueError(f"message: the warning alone takes {len(_clean(' '.join([*head, *_warnings(a)[-1], _NO_CERTIFICATE])))} characters: limit = {limit}")
+        raise ValueError(
+            f"message: the warning alone takes {len(_clean(' '.join([*head, *_warnings(a)[-1], _NO_CERTIFICATE])))} characters: limit = {limit}"
+        )
     return best
 
 
@@ -126,14 +156,35 @@ def _more(a: Document) -> list[str]:
     lines: list[str] = []
     parts: list[tuple[str, list[str]]] = [
         ("Put right", [f"{c.get('subject') or ''}: {sentence(c.get('what'))}" for c in a.get("changes") or []]),
-        ("What explains it", [f"{d.get('name') or d.get('id') or ''}: {' '.join(sentence(e) for e in d.get('explain') or [d.get('title')])}" for d in a.get("diagnoses") or []]),
+        (
+            "What explains it",
+            [
+                f"{d.get('name') or d.get('id') or ''}: {' '.join(sentence(e) for e in d.get('explain') or [d.get('title')])}"
+                for d in a.get("diagnoses") or []
+            ],
+        ),
         ("Worked out", [f"{r.get('subject') or r.get('id') or ''}: {' '.join((r.get('text') or [])[:2])}" for r in a.get("results") or []]),
-        ("What can be done", [f"{g.get('subject') or ''}: {o.get('title') or ''}, {price_of(o)}" for g in a.get("options") or [] for o in g.get("list") or []]),
-        ("To be read, dead first", [f"{r.get('what') or ''} ({r.get('subject') or ''})" for r in sorted(a.get("readings_needed") or [], key=lambda r: bool(r.get("live")))]),
-        ("To be notified", [f"{x.get('work') or ''}: {sentence(x.get('do'))}" for x in a.get("notifiable") or [] if x.get("answer") != "not_notifiable"]),
-        ("Order of work", [f"{s.get('n') or ''}. {s.get('title') or ''} ({s.get('subject') or ''}, {minutes(s.get('minutes'))})" for s in (a.get("order_of_work") or {}).get("steps") or []]),
+        (
+            "What can be done",
+            [f"{g.get('subject') or ''}: {o.get('title') or ''}, {price_of(o)}" for g in a.get("options") or [] for o in g.get("list") or []],
+        ),
+        (
+            "To be read, dead first",
+            [f"{r.get('what') or ''} ({r.get('subject') or ''})" for r in sorted(a.get("readings_needed") or [], key=lambda r: bool(r.get("live")))],
+        ),
+        (
+            "To be notified",
+            [f"{x.get('work') or ''}: {sentence(x.get('do'))}" for x in a.get("notifiable") or [] if x.get("answer") != "not_notifiable"],
+        ),
+        (
+            "Order of work",
+            [
+                f"{s.get('n') or ''}. {s.get('title') or ''} ({s.get('subject') or ''}, {minutes(s.get('minutes'))})"
+                for s in (a.get("order_of_work") or {}).get("steps") or []
+            ],
+        ),
         ("Not looked at", [sentence(s) for s in a.get("scope") or []]),
-    ]  # fmt: skip
+    ]
     for title, said in parts:
         if said:
             lines += _titled(title)

@@ -5,16 +5,26 @@ from __future__ import annotations
 
 from typing import Any
 
-from ._charts import _bars, _drawn, _loaded, _money, _NOTHING, _paper, INK, PALE, PAPER, Picture, Sketch, SOFT
+from ._charts import _money, _quote
+from ._sketch import _bars, _drawn, _NOTHING, _paper, INK, PALE, PAPER, Picture, Sketch, SOFT
 from ._words import _direction, _findings, _is_number, _limits, _number, _place, Document
 
 # What a check is about, in few words, beside its mark; a check that is not here is said by its question.
 SHORT = {
-    "check_voltage_drop": "voltage lost on the way", "check_adiabatic": "earth wire in a fault", "check_loop_impedance": "fault switched off",
-    "check_insulation": "insulation", "check_rcd_trip": "safety switch", "check_element_resistance": "heating wire", "check_ntc_sensor": "sensor",
-    "check_extract": "air moved", "check_duct_pressure": "duct", "check_air_changes": "air changes", "check_overrun": "fan running on",
-    "check_continuity": "joined through", "check_polarity": "wires the right way",
-}  # fmt: skip
+    "check_voltage_drop": "voltage lost on the way",
+    "check_adiabatic": "earth wire in a fault",
+    "check_loop_impedance": "fault switched off",
+    "check_insulation": "insulation",
+    "check_rcd_trip": "safety switch",
+    "check_element_resistance": "heating wire",
+    "check_ntc_sensor": "sensor",
+    "check_extract": "air moved",
+    "check_duct_pressure": "duct",
+    "check_air_changes": "air changes",
+    "check_overrun": "fan running on",
+    "check_continuity": "joined through",
+    "check_polarity": "wires the right way",
+}
 REACH = 2.0  # how far beyond the limit the picture goes, in limits
 
 
@@ -108,7 +118,12 @@ def margins(a: Document, key: str) -> Picture | None:
             if found:
                 ys, starts, ends = zip(*found)
                 axes.hlines(ys, starts, ends, colors=colour, linewidth=width, zorder=order, label="_")
-        for kind, marker, face, edge, size in (("pass", "o", INK, PAPER, 8.0), ("fail", "D", INK, PAPER, 7.5), ("undecided", "X", PAPER, INK, 9.5), ("beyond", ">", INK, INK, 6.0)):
+        for kind, marker, face, edge, size in (
+            ("pass", "o", INK, PAPER, 8.0),
+            ("fail", "D", INK, PAPER, 7.5),
+            ("undecided", "X", PAPER, INK, 9.5),
+            ("beyond", ">", INK, INK, 6.0),
+        ):
             if marks[kind]:
                 axes.plot(*zip(*marks[kind]), color=INK, marker=marker, mfc=face, mec=edge, mew=1.1, ms=size, ls="none", label="_", clip_on=False)
         axes.axis("off")
@@ -129,10 +144,24 @@ def options(group: Document, key: str) -> Picture | None:
     def make() -> Sketch:
         currency = listed[0].get("currency") or "GBP"
         prices = [_amount(o["price"]) or 0.0 for o in listed]
-        pairs = [(low, high) if (low := _amount(o.get("price_low"))) is not None and (high := _amount(o.get("price_high"))) is not None and high > low else None for o in listed]
+        pairs = [
+            (
+                (low, high)
+                if (low := _amount(o.get("price_low"))) is not None and (high := _amount(o.get("price_high"))) is not None and high > low
+                else None
+            )
+            for o in listed
+        ]
         notes = [f"leaves {o['leaves']}" if o.get("leaves") else "" for o in listed]
-        figure = _bars([o.get("title") or "" for o in listed], prices, currency, pairs, ["////" if o.get("recommended") else "" for o in listed],
-                       [_money(100 * p, currency).removesuffix(".00") for p in prices], notes=notes)  # fmt: skip
+        figure = _bars(
+            [o.get("title") or "" for o in listed],
+            prices,
+            currency,
+            pairs,
+            ["////" if o.get("recommended") else "" for o in listed],
+            [_money(100 * p, currency).removesuffix(".00") for p in prices],
+            notes=notes,
+        )
         see = "The longer the bar, the more it costs" + ("; a thin line shows how far it can go" if any(pairs) else "") + "."
         if any(o.get("recommended") for o in listed):
             see += " The striped bar is the one that is suggested."
@@ -158,9 +187,15 @@ def hypotheses(diagnosis: Document, key: str) -> Picture | None:
         return None
 
     def make() -> Sketch:
-        figure = _bars([h.get("title") or h.get("id") or "" for h in listed], [100 * h["probability"] for h in listed], "%", None,
-                       ["xxxx" if h.get("danger") else "" for h in listed], [f"{_number(100 * h['probability'], digits=2)} %" for h in listed],
-                       notes=[f"before any reading {_number(100 * h['prior'], digits=2)} %" if _is_number(h.get("prior")) else "" for h in listed])  # fmt: skip
+        figure = _bars(
+            [h.get("title") or h.get("id") or "" for h in listed],
+            [100 * h["probability"] for h in listed],
+            "%",
+            None,
+            ["xxxx" if h.get("danger") else "" for h in listed],
+            [f"{_number(100 * h['probability'], digits=2)} %" for h in listed],
+            notes=[f"before any reading {_number(100 * h['prior'], digits=2)} %" if _is_number(h.get("prior")) else "" for h in listed],
+        )
         see = f"The longest bar explains the readings best: {listed[0].get('title') or ''}."
         if any(h.get("danger") for h in listed):
             see += " A crossed bar is one that can hurt."
@@ -174,12 +209,7 @@ def hypotheses(diagnosis: Document, key: str) -> Picture | None:
 
 def total(quote: Document, key: str) -> Picture | None:
     """What the total of a quote may come to."""
-    from ._charts import _quote
-
     try:
         return _drawn(lambda: _quote(quote, {}), key)
     except _NOTHING:
         return None
-
-
-__all__ = ["hypotheses", "margins", "options", "total", "_loaded"]

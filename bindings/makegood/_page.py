@@ -17,8 +17,8 @@ from ._message import message, text
 from ._parts import LEVELS, name as _name, NOTE, sentence
 from ._style import _formula, _shape, _words, cautions, closing, opening
 from ._words import (
-    _as_document, _AS_READ, _count_text, _fails_as_read, _findings, _GRADES, _group, _GROUPS, _is_number, _limit_text, _margin_text, _probability_text,
-    _PROVED, _quantity, _reason_text, _says_as_read, _steps, _summary, _uncertainty_text, _value_text, Document,
+    _as_document, _AS_READ, _count_text, _fails_as_read, _findings, _GRADES, _group, _GROUPS, _is_number, _limit_text, _margin_text,
+    _probability_text, _PROVED, _quantity, _reason_text, _says_as_read, _steps, _summary, _uncertainty_text, _value_text, Document,
 )  # fmt: skip
 
 __all__ = ["message", "report", "text"]
@@ -120,7 +120,8 @@ def _article(n: int, f: Document, level: str) -> str:
     if isinstance(danger, dict):
         said = f"{sentence(LEVELS.get(danger.get('level') or '', danger.get('level')))} {sentence(danger.get('words'))}"
         code = " ".join(x for x in (danger.get("code") or "", f"({danger['source']})" if danger.get("source") else "") if x)
-        out.append(f'<p><strong>Danger:</strong> {_words(said)}{" " + escape(code) + "." if code else ""} <span class="note">{escape(NOTE)}</span></p>')
+        code = f" {escape(code)}." if code else ""
+        out.append(f'<p><strong>Danger:</strong> {_words(said)}{code} <span class="note">{escape(NOTE)}</span></p>')
     if f.get("caution"):
         out.append(f"<p><strong>Caution:</strong> {_words(sentence(f['caution']))}</p>")
     facts = [
@@ -195,7 +196,8 @@ def _legend() -> str:
     items = [
         f'<li><svg aria-hidden="true" viewBox="0 0 40 20">{drawn}</svg><span>{escape(said)}</span></li>' for drawn, said in _LEGEND
     ]
-    for outcome, said in (("fail", "a value that does not meet its limit"), ("undecided", "a value that is not decided"), ("pass", "a value that meets its limit")):
+    marks = (("fail", "a value that does not meet its limit"), ("undecided", "a value that is not decided"), ("pass", "a value that meets its limit"))
+    for outcome, said in marks:
         items.append(
             f'<li><svg aria-hidden="true" viewBox="0 0 40 20"><g transform="translate(20 10)">{_mark(outcome)}</g></svg>'
             f"<span>{escape(said)}</span></li>"

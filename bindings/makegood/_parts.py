@@ -107,7 +107,10 @@ def price_of(o: Document) -> str:
 
 def option(o: Document) -> str:
     tag = '<span class="tag">suggested</span>' if o.get("recommended") else ""
-    out = [f'<li><div class="row"><span><strong>{escape(o.get("title") or "")}</strong>{tag}</span><span>{_words(price_of(o).partition(" (")[0])}</span></div>']
+    out = [
+        "<li><div"
+        f' class="row"><span><strong>{escape(o.get("title") or "")}</strong>{tag}</span><span>{_words(price_of(o).partition(" (")[0])}</span></div>'
+    ]
     facts = []
     if "(" in price_of(o):
         facts.append(f"it may come to {price_of(o).partition('(')[2].rstrip(')')}")
@@ -163,7 +166,11 @@ _ANSWERS = {"notifiable": "Has to be notified", "not_notifiable": "Need not be n
 def notifiable(a: Document, sources: bool) -> str:
     out = []
     for x in a.get("notifiable") or []:
-        out.append(f'<li><div><span class="subject">{escape(x.get("work") or "")}</span>' + (f' <span class="soft">({escape(x["subject"])})</span>' if x.get("subject") else "") + "</div>")
+        out.append(
+            f'<li><div><span class="subject">{escape(x.get("work") or "")}</span>'
+            + (f' <span class="soft">({escape(x["subject"])})</span>' if x.get("subject") else "")
+            + "</div>"
+        )
         out.append(f"{_ANSWERS.get(x.get('answer') or '', x.get('answer') or '')}. {_words(sentence(x.get('do')))}")
         where = ", ".join(t for t in (x.get("rule") or "", x.get("source") or "") if t)
         out.append(f'<p class="small">{escape(where)}.</p>' if sources and where else "")
@@ -176,7 +183,9 @@ def readings_needed(a: Document, numbers: bool) -> str:
     wanted = sorted(a.get("readings_needed") or [], key=lambda r: bool(r.get("live")))
     out = []
     for r in wanted:
-        about = "; ".join(x for x in (r.get("subject") or "", minutes(r.get("minutes")), "with the power on" if r.get("live") else "with the power off") if x)
+        about = "; ".join(
+            x for x in (r.get("subject") or "", minutes(r.get("minutes")), "with the power on" if r.get("live") else "with the power off") if x
+        )
         out.append(f"<li><strong>{escape(r.get('what') or '')}</strong> ({escape(about)}). {_words(sentence(r.get('why')))}")
         if numbers:
             out.append("".join(f" {_words(sentence(x))}" for x in r.get("first") or []))

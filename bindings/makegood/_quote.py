@@ -48,7 +48,10 @@ def _sure(q: Document) -> str:
     low, middle, high = (_minor(q, k) for k in ("p10_minor", "p50_minor", "p90_minor"))
     if not (low and middle and high):
         return "<p>No doubt was put on the hours: the price is one number.</p>"
-    out = [f"<p>The hours are an estimate. In eight of ten cases the work comes to between <strong>{_words(low)}</strong> and <strong>{_words(high)}</strong>; half the time to less than {_words(middle)}.</p>"]
+    out = [
+        f"<p>The hours are an estimate. In eight of ten cases the work comes to between <strong>{_words(low)}</strong> and"
+        f" <strong>{_words(high)}</strong>; half the time to less than {_words(middle)}.</p>"
+    ]
     if _is_number(q.get("over_budget_probability")):
         out.append(f"<p>It passes the budget that was named in {_number(100 * q['over_budget_probability'], digits=2)} of 100 cases.</p>")
     out.append(figure(_overviews.total(q, "total")))
@@ -56,9 +59,16 @@ def _sure(q: Document) -> str:
 
 
 def _not_in_it(a: Document) -> str:
-    items = [f"{s.get('title') or ''}{' (' + s['subject'] + ')' if s.get('subject') else ''}: {sentence(s.get('why') or 'no time was left')}" for s in (a.get("order_of_work") or {}).get("left_out") or []]
+    items = [
+        f"{s.get('title') or ''}{' (' + s['subject'] + ')' if s.get('subject') else ''}: {sentence(s.get('why') or 'no time was left')}"
+        for s in (a.get("order_of_work") or {}).get("left_out") or []
+    ]
     for group in a.get("options") or []:
-        items += [f"{o.get('title') or ''} ({group.get('subject') or ''}): {sentence(o.get('why') or 'no price is known yet')}" for o in group.get("list") or [] if o.get("price") in (None, "")]
+        items += [
+            f"{o.get('title') or ''} ({group.get('subject') or ''}): {sentence(o.get('why') or 'no price is known yet')}"
+            for o in group.get("list") or []
+            if o.get("price") in (None, "")
+        ]
     out = "<ul>" + "".join(f"<li>{_words(i)}</li>" for i in dict.fromkeys(items)) + "</ul>" if items else ""
     unseen = scope(a)
     return out + (f"<p>Not looked at, so not priced:</p>{unseen}" if unseen else "")
@@ -67,7 +77,11 @@ def _not_in_it(a: Document) -> str:
 def _stays_off(a: Document) -> str:
     rows = [f"<li><strong>{escape(str(i.get('what') or ''))}</strong>. {_words(sentence(i.get('until')))}</li>" for i in a.get("isolate") or []]
     told = {n for i in a.get("isolate") or [] for n in i.get("findings") or []}
-    rows += [f"<li><strong>{escape(name(f))}</strong>: keep away. {_words(sentence(f['danger'].get('words')))}</li>" for n, f in dangers(a) if f["danger"].get("level") == "now" and n not in told]
+    rows += [
+        f"<li><strong>{escape(name(f))}</strong>: keep away. {_words(sentence(f['danger'].get('words')))}</li>"
+        for n, f in dangers(a)
+        if f["danger"].get("level") == "now" and n not in told
+    ]
     return f'<ul>{"".join(rows)}</ul><p class="note">{escape(NOTE)}</p>' if rows else ""
 
 
@@ -76,7 +90,11 @@ def quote(a: Document) -> str:
     q: Document = a.get("quote") or {}
     out = opening(a, f"A price for {a['title']}" if a.get("title") else "A price", "cost", "To the price")
     if q.get("total"):
-        out.append(f'<p class="said">The work that was chosen comes to <strong>{_words(money(q["total"], q.get("currency") or ""))}</strong>' + (", tax included" if q.get("vat") not in (None, "", "0.00") else "") + ".</p>")
+        out.append(
+            f'<p class="said">The work that was chosen comes to <strong>{_words(money(q["total"], q.get("currency") or ""))}</strong>'
+            + (", tax included" if q.get("vat") not in (None, "", "0.00") else "")
+            + ".</p>"
+        )
     else:
         out.append('<p class="said">No work was chosen yet, so there is no price.</p>')
     out.append("</header>\n<main>")

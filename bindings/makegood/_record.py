@@ -23,11 +23,16 @@ def dangerous(a: Document) -> str:
     for n, f in dangers(a):
         d = f["danger"]
         code = ", ".join(x for x in (d.get("code") or "", d.get("source") or "") if x)
-        rows.append(f'<li><a href="#f{n}">{n}. {escape(name(f))}</a> <span class="tag">{escape(LEVELS.get(d.get("level") or "", d.get("level") or ""))}</span><br>{_words(sentence(d.get("words")))}')
+        rows.append(
+            f'<li><a href="#f{n}">{n}. {escape(name(f))}</a> <span'
+            f' class="tag">{escape(LEVELS.get(d.get("level") or "", d.get("level") or ""))}</span><br>{_words(sentence(d.get("words")))}'
+        )
         rows.append(f' <span class="soft">{escape(code)}.</span></li>' if code else "</li>")
     listed = f'<ul class="way">{"".join(rows)}</ul>' if rows else ""
     off = isolate(a)
-    return _section("dangers", "What is dangerous, and what must be off", off + listed + f'<p class="note">{escape(NOTE)}</p>') if off or listed else ""
+    return (
+        _section("dangers", "What is dangerous, and what must be off", off + listed + f'<p class="note">{escape(NOTE)}</p>') if off or listed else ""
+    )
 
 
 def put_right(a: Document) -> str:
@@ -38,17 +43,21 @@ def _test(t: Document) -> str:
     about = ", ".join(x for x in (minutes(t.get("minutes")), "live" if t.get("live") else "dead") if x)
     worth = f"; worth {_number(t['net'], digits=3)}" if _is_number(t.get("net")) else ""
     caution = f" <strong>{_words(sentence(t['caution']))}</strong>" if t.get("caution") else ""
-    return f"<li><strong>{escape(t.get('title') or t.get('id') or '')}</strong> ({escape(about + worth)}). {_words(sentence(t.get('how')))}{caution}</li>"
+    return (
+        f"<li><strong>{escape(t.get('title') or t.get('id') or '')}</strong> ({escape(about + worth)})."
+        f" {_words(sentence(t.get('how')))}{caution}</li>"
+    )
 
 
 def _act(o: Document) -> str:
     facts = [
-        f"costs {_number(o['money'])}" if _is_number(o.get("money")) else "", minutes(o.get("minutes")),
+        f"costs {_number(o['money'])}" if _is_number(o.get("money")) else "",
+        minutes(o.get("minutes")),
         f"expected loss {_number(o['expected_loss'])}" if _is_number(o.get("expected_loss")) else "",
         f"best with probability {_number(o['best_probability'], digits=2)}" if _is_number(o.get("best_probability")) else "",
         f"danger left with probability {_number(o['danger_left'], digits=2)}" if _is_number(o.get("danger_left")) else "",
         "" if o.get("allowed", True) else "not permitted: it would leave danger",
-    ]  # fmt: skip
+    ]
     leaves = f" Leaves: {_words(sentence(o['leaves']))}" if o.get("leaves") else ""
     return f"<li><strong>{escape(o.get('title') or o.get('id') or '')}</strong> ({_words('; '.join(x for x in facts if x))}).{leaves}</li>"
 
@@ -66,13 +75,22 @@ def explained(a: Document) -> str:
             p = f"{_number(100 * h['probability'], digits=3)} %" if _is_number(h.get("probability")) else ""
             before = f" (before any reading {_number(100 * h['prior'], digits=3)} %)" if _is_number(h.get("prior")) else ""
             rows.append(f'<li><div class="row"><strong>{escape(h.get("title") or h.get("id") or "")}</strong><span>{_words(p)}</span></div>')
-            rows.append(f"{_words(' '.join(sentence(x) for x in (h.get('plain'), h.get('next')) if x))}<span class=\"soft\">{escape(before)}</span></li>")
+            rows.append(
+                f'{_words(" ".join(sentence(x) for x in (h.get("plain"), h.get("next")) if x))}<span class="soft">{escape(before)}</span></li>'
+            )
         out.append(f'<ul class="way">{"".join(rows)}</ul>' if rows else "")
         read = [r for r in d.get("predicted") or d.get("readings") or [] if isinstance(r, dict) and ("predicted" in r or "read" in r)]
         if read:
-            items = "".join(f"<li>{escape(str(r.get('what') or r.get('id') or ''))}: read {_value(r.get('read'), r)}; foretold {_value(r.get('predicted'), r)}</li>" for r in read)
+            items = "".join(
+                f"<li>{escape(str(r.get('what') or r.get('id') or ''))}: read {_value(r.get('read'), r)}; foretold"
+                f" {_value(r.get('predicted'), r)}</li>"
+                for r in read
+            )
             out.append(f"<p>What was read, and what the first of them foretells:</p><ul>{items}</ul>")
-        for title, rows in (("What would tell more", [_test(t) for t in d.get("tests") or []]), ("What can be done about it", [_act(o) for o in d.get("acts") or []])):
+        for title, rows in (
+            ("What would tell more", [_test(t) for t in d.get("tests") or []]),
+            ("What can be done about it", [_act(o) for o in d.get("acts") or []]),
+        ):
             out.append(f"<p>{title}:</p><ul>{''.join(rows)}</ul>" if rows else "")
         out.append("".join(f"<p class='small'>{_words(sentence(x.get('text') if isinstance(x, dict) else x))}</p>" for x in d.get("notes") or []))
     return _section("why", "What explains the readings", "".join(out))
@@ -83,11 +101,37 @@ def _value(x: Any, r: Document) -> str:
 
 
 _UNITS = (
-    ("_l_per_s", "l/s"), ("_w_per_m2", "W/m²"), ("_j_per_m2", "J/m²"), ("_kg_per_day", "kg/day"), ("_kg_per_h", "kg/h"), ("_kg_per_shower", "kg a shower"), ("_kg_per_kg", "kg/kg"),
-    ("_m_per_s", "m/s"), ("_g_per_m3", "g/m³"), ("_w_per_l_per_s", "W/(l/s)"), ("_per_h", "1/h"), ("_percent", "%"), ("_probability", ""), ("_ratio", ""), ("_count", ""),
-    ("_mohm", "MΩ"), ("_ohm", "Ω"), ("_mm", "mm"), ("_m2", "m²"), ("_min", "min"), ("_pa", "Pa"), ("_kg", "kg"), ("_ma", "mA"), ("_c", "°C"), ("_k", "K"), ("_s", "s"),
-    ("_w", "W"), ("_v", "V"), ("_a", "A"), ("_m", "m"),
-)  # fmt: skip
+    ("_l_per_s", "l/s"),
+    ("_w_per_m2", "W/m²"),
+    ("_j_per_m2", "J/m²"),
+    ("_kg_per_day", "kg/day"),
+    ("_kg_per_h", "kg/h"),
+    ("_kg_per_shower", "kg a shower"),
+    ("_kg_per_kg", "kg/kg"),
+    ("_m_per_s", "m/s"),
+    ("_g_per_m3", "g/m³"),
+    ("_w_per_l_per_s", "W/(l/s)"),
+    ("_per_h", "1/h"),
+    ("_percent", "%"),
+    ("_probability", ""),
+    ("_ratio", ""),
+    ("_count", ""),
+    ("_mohm", "MΩ"),
+    ("_ohm", "Ω"),
+    ("_mm", "mm"),
+    ("_m2", "m²"),
+    ("_min", "min"),
+    ("_pa", "Pa"),
+    ("_kg", "kg"),
+    ("_ma", "mA"),
+    ("_c", "°C"),
+    ("_k", "K"),
+    ("_s", "s"),
+    ("_w", "W"),
+    ("_v", "V"),
+    ("_a", "A"),
+    ("_m", "m"),
+)
 
 
 def _fact(key: str, value: Any) -> str:
@@ -105,7 +149,10 @@ def worked_out(a: Document) -> str:
     """What the models gave: their sentences, the picture, the numbers."""
     out = []
     for i, r in enumerate(a.get("results") or []):
-        out.append(f'<div class="result"><h3>{escape(r.get("subject") or r.get("id") or "")} <span class="soft small">{escape(r.get("call") or "")}</span></h3>')
+        out.append(
+            f'<div class="result"><h3>{escape(r.get("subject") or r.get("id") or "")} <span class="soft'
+            f' small">{escape(r.get("call") or "")}</span></h3>'
+        )
         said = r.get("text") or []
         out.extend(f"<p>{_words(t)}</p>" for t in ([said] if isinstance(said, str) else said))
         result = r.get("result") if isinstance(r.get("result"), dict) else {}

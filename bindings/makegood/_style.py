@@ -6,7 +6,7 @@ from __future__ import annotations
 import re
 from html import escape
 
-from . import _charts
+from . import _sketch
 from ._drawing import _mark
 from ._words import _INVENTED, _STANDING, Document
 
@@ -127,7 +127,6 @@ p{orphans:3;widows:3}
 """
 
 
-
 _UNIT = re.compile(r"(?<=\d) (?=(?:[MkmµG]?(?:Ω|V|A|W|Pa|m|s)|l/s|°C|K|%|mm²|m³|A²·s|1/h)(?![\w/²³]))")
 _UNIT_IN_FORMULA = re.compile(r"(?<=[\d⁰¹²³⁴⁵⁶⁷⁸⁹]) (?=[^\W\d_]{1,3}(?:[\s·/²³⁴(),.;]|$)|[%°1])")
 _INDEX = re.compile(r"(?<![A-Za-z_])([^\W\d_]{1,2})_([^\W_]{1,4}|[+−-])(?![^\W_])")
@@ -184,7 +183,7 @@ def cautions(a: Document, title: str) -> str:
     return f'<section class="cautions" aria-labelledby="first"><h2 id="first">{escape(title)}</h2><ul>{items}</ul></section>'
 
 
-def figure(p: _charts.Picture | None) -> str:
+def figure(p: _sketch.Picture | None) -> str:
     """A picture with a sentence that says what to see."""
     if p is None:
         return ""
@@ -196,4 +195,4 @@ def figure(p: _charts.Picture | None) -> str:
 
 def no_pictures(wanted: bool) -> str:
     """Where pictures would stand and the library is missing: how to get them."""
-    return f'<p class="small">{escape(_charts.HOW_TO_GET)}</p>' if wanted and not _charts.available() else ""
+    return f'<p class="small">{escape(_sketch.HOW_TO_GET)}</p>' if wanted and not _sketch.available() else ""

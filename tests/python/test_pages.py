@@ -18,7 +18,7 @@ from sample_assessment import RULES, sample
 from test_report import BARE, EVERY, HOSTILE, HOSTILE_ALL, NAMES, NONE, Page, plain
 
 import makegood
-from makegood import _charts, _overviews, air
+from makegood import _charts, _overviews, _sketch, air
 from makegood._page import AUDIENCES, message, report, text
 from makegood._parts import LEVELS, NOTE, money
 from makegood._words import _STANDING
@@ -47,8 +47,8 @@ def sketched(call: str):
     """The figure that a chart sketches from the sample, before it is written."""
     entry = next((r for r in SAMPLE["results"] if r["call"] == call), None)
     result, given = (entry["result"], entry["inputs"]) if entry else (SAMPLE["quote"], {})
-    assert _charts.available()
-    with _charts._loaded["context"](_charts._loaded["plain"]):
+    assert _sketch.available()
+    with _sketch._loaded["context"](_sketch._loaded["plain"]):
         return _charts.CHARTS[call](result, given)
 
 
@@ -131,8 +131,18 @@ def test_suggested_stands_wherever_a_danger_does():
 def test_two_renders_are_the_same_bytes():
     for audience in AUDIENCES:
         assert report(SAMPLE, audience) == page("sample", audience)
-    program = "import sys, hashlib; from sample_assessment import sample; from makegood._page import report\nfor x in ('client', 'record', 'quote'): print(hashlib.sha256(report(sample(), x).encode()).hexdigest())"
-    there = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True, cwd=ROOT / "tests/python", env={**os.environ, "PYTHONHASHSEED": "7"})
+    program = (
+        "import sys, hashlib; from sample_assessment import sample; from makegood._page import report\nfor x in ('client', 'record', 'quote'):"
+        " print(hashlib.sha256(report(sample(), x).encode()).hexdigest())"
+    )
+    there = subprocess.run(
+        [sys.executable, "-c", program],
+        capture_output=True,
+        text=True,
+        check=True,
+        cwd=ROOT / "tests/python",
+        env={**os.environ, "PYTHONHASHSEED": "7"},
+    )
     import hashlib
 
     assert there.stdout.split() == [hashlib.sha256(page("sample", x).encode()).hexdigest() for x in ("client", "record", "quote")]
@@ -160,7 +170,11 @@ def test_danger_is_the_first_thing_the_client_reads():
     marks = ['id="tonight"', 'id="works"', 'id="mended"', 'id="doable"', 'id="then"', 'id="pictures"', 'id="first"']
     places = [source.index(m) for m in marks]
     assert places == sorted(places)
-    first = Page("<html><head></head><body>" + source[source.index('<section aria-labelledby="tonight"') : source.index('<section aria-labelledby="works"')] + "</body></html>").said
+    first = Page(
+        "<html><head></head><body>"
+        + source[source.index('<section aria-labelledby="tonight"') : source.index('<section aria-labelledby="works"')]
+        + "</body></html>"
+    ).said
     for item in SAMPLE["isolate"]:
         for words in (item["what"], *item["why"], *item["how"], item["until"]):
             assert plain(words) in first
@@ -264,19 +278,37 @@ def test_the_record_is_whole():
         for words in r["result"].get("cautions") or []:
             assert plain(words)[1:] in said
     d = SAMPLE["diagnoses"][0]
-    for words in (d["name"], d["title"], d["advice"], *d["explain"], *(h["title"] for h in d["hypotheses"]), d["tests"][0]["how"], d["acts"][0]["title"]):
+    for words in (
+        d["name"],
+        d["title"],
+        d["advice"],
+        *d["explain"],
+        *(h["title"] for h in d["hypotheses"]),
+        d["tests"][0]["how"],
+        d["acts"][0]["title"],
+    ):
         assert plain(words) in said
     for x in SAMPLE["notifiable"]:
         assert x["work"] in said and x["do"] in said and x["source"] in said
     for u in SAMPLE["unproved"]:
         assert plain(u["question"]) in said
     source = page("sample", "record")
-    assert source.index("Resistance between each pair") < source.index("Flow of the fan") < source.index("Tripping time of the new")  # dead before live
+    assert (
+        source.index("Resistance between each pair") < source.index("Flow of the fan") < source.index("Tripping time of the new")
+    )  # dead before live
 
 
 def test_numbers_of_results_have_units():
     said = Page(page("sample", "record")).said
-    for words in ("flow 14.66 l/s", "pressure 40.38 Pa", "surface 2.419 m²", "highest surface 28.9 °C", "air changes 2.979 1/h", "length 82.83 m", "clearance 33 mm"):
+    for words in (
+        "flow 14.66 l/s",
+        "pressure 40.38 Pa",
+        "surface 2.419 m²",
+        "highest surface 28.9 °C",
+        "air changes 2.979 1/h",
+        "length 82.83 m",
+        "clearance 33 mm",
+    ):
         assert words.replace(" ", "") in said.replace(" ", ""), words
 
 
@@ -328,7 +360,17 @@ def test_the_message_keeps_its_limit_and_every_warning(limit):
 
 def test_a_warning_is_never_cut():
     a = sample()
-    a["isolate"] = [{"what": f"Circuit number {i} in the far end of the long hall", "circuit": str(i), "findings": [], "why": ["It is live."], "how": [], "until": ""} for i in range(12)]
+    a["isolate"] = [
+        {
+            "what": f"Circuit number {i} in the far end of the long hall",
+            "circuit": str(i),
+            "findings": [],
+            "why": ["It is live."],
+            "how": [],
+            "until": "",
+        }
+        for i in range(12)
+    ]
     with pytest.raises(ValueError, match=r"takes \d+ characters: limit = 480"):
         message(a)
     least = int(re.search(r"takes (\d+)", str(pytest.raises(ValueError, message, a).value))[1])
@@ -372,7 +414,7 @@ def keys(value, path=()):
 
 
 def test_every_field_may_be_missing(monkeypatch):
-    monkeypatch.setattr(_charts, "available", lambda: False)
+    monkeypatch.setattr(_sketch, "available", lambda: False)
     base = sample()
     base["findings"] = [f for f in base["findings"] if f["danger"]][:2]
     base["results"] = base["results"][-4:]
@@ -401,7 +443,28 @@ def hostile(value, key=""):
         return {k: hostile(v, k) for k, v in value.items()}
     if isinstance(value, list):
         return [hostile(v, key) for v in value]
-    kept = ("outcome", "level", "call", "currency", "check", "price", "price_low", "price_high", "net", "vat", "total", "answer", "act", "rate_percent", "rulebook", "kind", "material", "wall", "fitting", "pressure")
+    kept = (
+        "outcome",
+        "level",
+        "call",
+        "currency",
+        "check",
+        "price",
+        "price_low",
+        "price_high",
+        "net",
+        "vat",
+        "total",
+        "answer",
+        "act",
+        "rate_percent",
+        "rulebook",
+        "kind",
+        "material",
+        "wall",
+        "fitting",
+        "pressure",
+    )
     return value + HOSTILE if isinstance(value, str) and key not in kept else value
 
 
@@ -416,22 +479,25 @@ def test_hostile_words_stay_words():
 
 
 def test_without_the_library(monkeypatch):
-    monkeypatch.setattr(_charts, "_loaded", {})
+    monkeypatch.setattr(_sketch, "_loaded", {})
     monkeypatch.setitem(sys.modules, "matplotlib", None)
-    assert not _charts.available()
+    assert not _sketch.available()
     for audience in AUDIENCES:
         source = report(SAMPLE, audience)
         said = Page(source).said
-        assert _charts.HOW_TO_GET in said and 'class="chart"' not in source
+        assert _sketch.HOW_TO_GET in said and 'class="chart"' not in source
         assert audience == "quote" or "wall-drawing" in source  # this one needs no library
     assert all(f["client"] in Page(report(SAMPLE, "client")).said.replace("\u00a0", " ") for f in SAMPLE["findings"])
 
 
 def test_the_library_is_loaded_only_for_a_picture():
-    program = "import makegood, sys, json; from makegood._page import *; a = json.load(sys.stdin); text(a); message(a, 5000); report({'findings': []}, 'client'); assert 'matplotlib' not in sys.modules"
+    program = (
+        "import makegood, sys, json; from makegood._page import *; a = json.load(sys.stdin); text(a); message(a, 5000); report({'findings': []},"
+        " 'client'); assert 'matplotlib' not in sys.modules"
+    )
     subprocess.run([sys.executable, "-c", program], input=json.dumps(SAMPLE), text=True, check=True)
     folder = Path(_charts.__file__).parent
-    for module in ("_charts", "_client", "_message", "_overviews", "_page", "_parts", "_quote", "_record", "_style"):
+    for module in ("_charts", "_client", "_message", "_overviews", "_page", "_parts", "_quote", "_record", "_sketch", "_style"):
         source = (folder / f"{module}.py").read_text(encoding="utf-8")
         names = set(re.findall(r"^(?:from|import) ([a-zA-Z]\w*)", source, re.M))
         assert names <= set(sys.stdlib_module_names) | {"__future__"}, module
@@ -444,7 +510,12 @@ def test_the_library_is_loaded_only_for_a_picture():
 def test_every_model_with_a_picture_draws_one():
     drawn = {r["call"] for i, r in enumerate(SAMPLE["results"]) if _charts.of_result(r, f"r{i}")}
     assert drawn == set(_charts.CHARTS) - {"price.quote"} | {"setting_out.place_brackets"}
-    assert _overviews.total(SAMPLE["quote"], "q") and _overviews.margins(SAMPLE, "m") and _overviews.hypotheses(SAMPLE["diagnoses"][0], "h") and _overviews.options(SAMPLE["options"][0], "o")
+    assert (
+        _overviews.total(SAMPLE["quote"], "q")
+        and _overviews.margins(SAMPLE, "m")
+        and _overviews.hypotheses(SAMPLE["diagnoses"][0], "h")
+        and _overviews.options(SAMPLE["options"][0], "o")
+    )
 
 
 def test_a_result_that_lacks_its_inputs_has_no_picture():
@@ -532,8 +603,8 @@ def test_the_margins_stand_on_the_side_where_the_reading_is():
 def test_time_and_memory():
     """The first page of a process, the library loaded and every picture drawn; a generous bound, for busy machines."""
     program = (
-        "import json, resource, sys, time; a = json.load(sys.stdin); t = time.process_time(); from makegood._page import report; p = report(a, 'client')\n"
-        "print(time.process_time() - t, resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024, len(p))"
+        "import json, resource, sys, time; a = json.load(sys.stdin); t = time.process_time(); from makegood._page import report; p = report(a,"
+        " 'client')\nprint(time.process_time() - t, resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024, len(p))"
     )
     there = subprocess.run([sys.executable, "-c", program], input=json.dumps(SAMPLE), text=True, capture_output=True, check=True)
     seconds, megabytes, _ = map(float, there.stdout.split())
