@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: MIT
 # Installs makegood into .venv and assesses the demo visit. Works from a fresh Debian 12 upwards: missing tools are
 # installed. A second run installs nothing anew unless the sources have changed.
-#   bash notebooks/run.sh          writes notebooks/out/assessment.json and notebooks/out/report.html
+#   bash notebooks/run.sh          writes notebooks/out/assessment.json and the pages report.html, client.html and quote.html beside it
 #   MAKEGOOD_OFFLINE=1             the same without the Python package index
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
@@ -14,8 +14,8 @@ ensure_compiler
 ensure_cmake
 ensure_libraries ccache
 make_venv "$root/.venv" \
-    "numpy pybind11>=2.12 scikit-build-core>=0.10" \
-    "python3-numpy python3-pybind11 pybind11-dev"
+    "numpy pybind11>=2.12 scikit-build-core>=0.10 matplotlib" \
+    "python3-numpy python3-pybind11 pybind11-dev python3-matplotlib"
 
 # Everything that the installed package is made of.
 sources=$(find CMakeLists.txt pyproject.toml README.md LICENSE src include bindings -type f \
@@ -41,4 +41,5 @@ fi
 mkdir -p notebooks/out
 exec env -u PYTHONPATH "$VENV_PYTHON" -m makegood assess notebooks/demo_visit.json \
     --rules bs7671:2018+a2,england-adf-2021 \
-    --json notebooks/out/assessment.json --html notebooks/out/report.html
+    --json notebooks/out/assessment.json --html notebooks/out/report.html \
+    --client notebooks/out/client.html --quote notebooks/out/quote.html

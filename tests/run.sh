@@ -26,8 +26,8 @@ ensure_compiler
 ensure_cmake
 ensure_libraries doctest-dev nlohmann-json3-dev ccache
 make_venv "$root/build/venv" \
-    "numpy pybind11>=2.12 scikit-build-core>=0.10 pytest mpmath scipy hypothesis mypy jsonschema" \
-    "python3-numpy python3-pybind11 pybind11-dev python3-pytest python3-mpmath python3-scipy python3-hypothesis mypy python3-jsonschema"
+    "numpy pybind11>=2.12 scikit-build-core>=0.10 pytest mpmath scipy hypothesis mypy jsonschema matplotlib" \
+    "python3-numpy python3-pybind11 pybind11-dev python3-pytest python3-mpmath python3-scipy python3-hypothesis mypy python3-jsonschema python3-matplotlib"
 
 build=build/tests
 say "building in $build"

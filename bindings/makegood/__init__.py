@@ -87,13 +87,21 @@ def load_visit(path):
     return load(path)
 
 
-def report(assessment, audience="client"):
-    """The page of an assessment: one HTML file that opens offline and prints on paper."""
+def report(assessment, audience="record"):
+    """A page of an assessment: one HTML file that opens offline and prints on paper.
+
+    audience: "record" (every reading, limit, source and worked step), "client" (for the person who lives there) or "quote".
+    """
     from ._page import report as page
 
-    if audience != "client":
-        raise ValueError('audience: this version writes the "client" page')
-    return page(assessment if isinstance(assessment, dict) else assessment.to_dict())
+    return page(assessment, audience)
+
+
+def message(assessment, limit=480):
+    """What is dangerous tonight, what works and what does not, what is next: a text for a phone, of `limit` characters at most."""
+    from ._message import message as short
+
+    return short(assessment, limit)
 
 
 def __getattr__(name):
@@ -122,6 +130,6 @@ __all__ = [
     "Instrument", "Measured", "MeasuredArray", "MonteCarlo", "Propagated", "RangeError", "Reading", "Readings", "RelationError",
     "RuleError", "Rulebook", "Session", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "correlation", "covariance",
     "coverage_factor", "decision", "decision_rules", "distribution", "electrical", "get_cmake_dir", "get_include", "heating", "job", "lighting", "load_visit",
-    "measured_together", "measured_with_covariance", "operating_limits", "price", "read_visit", "report", "rulebooks", "sensing", "setting_out",
+    "measured_together", "measured_with_covariance", "message", "operating_limits", "price", "read_visit", "report", "rulebooks", "sensing", "setting_out",
     "visit_schema",
 ]  # fmt: skip

@@ -65,8 +65,11 @@ def catalogue() -> list[dict[str, Any]]:
 def load_visit(path: str | os.PathLike[str]) -> Visit:
     """The visit in a JSON file. DocumentError lists every problem with its path in the document."""
 
-def report(assessment: Assessment | dict[str, Any], audience: Literal["client"] = "client") -> str:
-    """The page of an assessment: one HTML file that opens offline and prints on paper."""
+def report(assessment: Assessment | dict[str, Any], audience: Literal["client", "record", "quote"] = "record") -> str:
+    """A page of an assessment: one HTML file that opens offline and prints on paper."""
+
+def message(assessment: Assessment | dict[str, Any], limit: int = 480) -> str:
+    """What is dangerous tonight, what works and what does not, what is next: a text for a phone, of `limit` characters at most."""
 
 __all__ = [
     "Accuracy",
@@ -112,6 +115,7 @@ __all__ = [
     "load_visit",
     "measured_together",
     "measured_with_covariance",
+    "message",
     "operating_limits",
     "price",
     "read_visit",

@@ -46,15 +46,16 @@ def _assess(options: argparse.Namespace) -> int:
 
     visit = makegood.load_visit(options.visit)
     assessment = makegood.assess(visit, rules=options.rules).to_dict()
-    from ._page import report, text
+    from ._page import message, report, text
 
     files = {}
     if options.json:
         files[options.json] = _json(assessment)
-    if options.html:
-        files[options.html] = report(assessment)
+    for path, audience in ((options.html, "record"), (options.client, "client"), (options.quote, "quote")):
+        if path:
+            files[path] = report(assessment, audience)
     _write_whole(files)
-    print(text(assessment))
+    print(message(assessment) if options.message else text(assessment))
     return 0
 
 
@@ -119,11 +120,14 @@ def main(arguments: list[str] | None = None) -> int:
     )
     parser.add_argument("--version", action="version", version=makegood.__version__)
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
-    one = commands.add_parser("assess", help="assess a visit: prints the findings, writes JSON and a page if asked")
+    one = commands.add_parser("assess", help="assess a visit: prints the findings, writes JSON and pages if asked")
     one.add_argument("visit", metavar="VISIT.json")
     one.add_argument("--rules", required=True, metavar="ID[,ID]", help="rulebooks, e.g. bs7671:2018+a2,england-adf-2021")
     one.add_argument("--json", metavar="PATH", help="write the assessment as JSON")
-    one.add_argument("--html", metavar="PATH", help="write the page")
+    one.add_argument("--html", metavar="PATH", help="write the page with every reading, limit, source and worked step")
+    one.add_argument("--client", metavar="PATH", help="write the page for the client")
+    one.add_argument("--quote", metavar="PATH", help="write the page of the price")
+    one.add_argument("--message", action="store_true", help="print a short message for a phone instead of the findings")
     one.set_defaults(run=_assess)
     more = commands.add_parser("next", help="what is wrong with the things that do not work, which test is next, or what to do")
     more.add_argument("visit", metavar="VISIT.json")

@@ -66,7 +66,8 @@ described: dict[str, Any] = electrical.voltage_drop.describe()
 visit: makegood.Visit = makegood.load_visit(Path("visit.json"))
 assessment: makegood.Assessment = makegood.assess(visit, rules="iec60364")
 drawing: str = setting_out.draw_wall({"width_mm": 900, "height_mm": 900, "tile_width_mm": 148, "tile_height_mm": 148, "joint_mm": 2}, title="wall")
-page: str = makegood.report(assessment) + makegood.report(assessment.to_dict())
+page: str = makegood.report(assessment) + makegood.report(assessment.to_dict(), audience="client")
+short: str = makegood.message(assessment, limit=300)
 questions: list[str] = [finding.question for finding in assessment.findings]
 names: list[str] = [d["name"] for d in makegood.catalogue()]
 

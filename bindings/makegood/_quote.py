@@ -1,0 +1,110 @@
+# SPDX-License-Identifier: MIT
+"""The page of a price: what the work costs, line by line, how sure that is, what is not in it, and what else could be done."""
+
+from __future__ import annotations
+
+from html import escape
+
+from . import _overviews
+from ._parts import dangers, money, name, NOTE, options, scope, sentence
+from ._style import _words, cautions, closing, figure, no_pictures, opening
+from ._words import _is_number, _number, Document
+
+
+def _minor(q: Document, key: str) -> str:
+    """An amount of the quote in major units; the quote holds it in minor ones."""
+    x = q.get(key)
+    digits = len(str(q.get("net") or "0.00").partition(".")[2])
+    return money(f"{x / 10**digits:.{digits}f}", q.get("currency") or "", whole_digits=True) if _is_number(x) else ""
+
+
+def _row(words: str, amount: str, of: str = "div", kind: str = "") -> str:
+    return f'<{of} class="row{" " + kind if kind else ""}"><span>{words}</span><span>{_words(amount)}</span></{of}>'
+
+
+def _lines(q: Document) -> str:
+    def exact(price: object) -> str:
+        return money(price, q.get("currency") or "", whole_digits=True)
+
+    out = ['<ul class="way">']
+    for x in q.get("client_lines") or q.get("lines") or []:
+        out.append(f"<li>{_row(escape(x.get('name') or x.get('kind') or ''), exact(x.get('net')) or _minor({**q, **x}, 'net_minor'))}</li>")
+    out.append("</ul>")
+    if _is_number(q.get("discount_minor")) and q["discount_minor"] > 0:
+        out.append(_row("Taken off", "−" + _minor(q, "discount_minor")))
+    taxes = [r for r in q.get("rates") or [] if r.get("vat") not in (None, "")]
+    if taxes:
+        out.append(_row("Together, without tax", exact(q.get("net"))))
+        for r in taxes:
+            out.append(_row(f"Tax at {escape(str(r.get('rate_percent')))}\u00a0% on {_words(exact(r.get('net')))}", exact(r.get("vat"))))
+    out.append(_row("To pay" + (", tax included" if taxes else ""), exact(q.get("total")), kind="total"))
+    out.append("" if taxes else '<p class="small">No tax is charged.</p>')
+    rounding = (q.get("rounding") or {}).get("text") if taxes else ""
+    out.append(f'<p class="small">Rounded: {_words(sentence(rounding)[:1].lower() + sentence(rounding)[1:])}</p>' if rounding else "")
+    return "".join(out)
+
+
+def _sure(q: Document) -> str:
+    low, middle, high = (_minor(q, k) for k in ("p10_minor", "p50_minor", "p90_minor"))
+    if not (low and middle and high):
+        return "<p>No doubt was put on the hours: the price is one number.</p>"
+    out = [
+        f"<p>The hours are an estimate. In eight of ten cases the work comes to between <strong>{_words(low)}</strong> and"
+        f" <strong>{_words(high)}</strong>; half the time to less than {_words(middle)}.</p>"
+    ]
+    if _is_number(q.get("over_budget_probability")):
+        out.append(f"<p>It passes the budget that was named in {_number(100 * q['over_budget_probability'], digits=2)} of 100 cases.</p>")
+    out.append(figure(_overviews.total(q, "total")))
+    return "".join(out)
+
+
+def _not_in_it(a: Document) -> str:
+    items = [
+        f"{s.get('title') or ''}{' (' + s['subject'] + ')' if s.get('subject') else ''}: {sentence(s.get('why') or 'no time was left')}"
+        for s in (a.get("order_of_work") or {}).get("left_out") or []
+    ]
+    for group in a.get("options") or []:
+        items += [
+            f"{o.get('title') or ''} ({group.get('subject') or ''}): {sentence(o.get('why') or 'no price is known yet')}"
+            for o in group.get("list") or []
+            if o.get("price") in (None, "")
+        ]
+    out = "<ul>" + "".join(f"<li>{_words(i)}</li>" for i in dict.fromkeys(items)) + "</ul>" if items else ""
+    unseen = scope(a)
+    return out + (f"<p>Not looked at, so not priced:</p>{unseen}" if unseen else "")
+
+
+def _stays_off(a: Document) -> str:
+    rows = [f"<li><strong>{escape(str(i.get('what') or ''))}</strong>. {_words(sentence(i.get('until')))}</li>" for i in a.get("isolate") or []]
+    told = {n for i in a.get("isolate") or [] for n in i.get("findings") or []}
+    rows += [
+        f"<li><strong>{escape(name(f))}</strong>: keep away. {_words(sentence(f['danger'].get('words')))}</li>"
+        for n, f in dangers(a)
+        if f["danger"].get("level") == "now" and n not in told
+    ]
+    return f'<ul>{"".join(rows)}</ul><p class="note">{escape(NOTE)}</p>' if rows else ""
+
+
+def quote(a: Document) -> str:
+    """The page of a price."""
+    q: Document = a.get("quote") or {}
+    out = opening(a, f"A price for {a['title']}" if a.get("title") else "A price", "cost", "To the price")
+    if q.get("total"):
+        out.append(
+            f'<p class="said">The work that was chosen comes to <strong>{_words(money(q["total"], q.get("currency") or ""))}</strong>'
+            + (", tax included" if q.get("vat") not in (None, "", "0.00") else "")
+            + ".</p>"
+        )
+    else:
+        out.append('<p class="said">No work was chosen yet, so there is no price.</p>')
+    out.append("</header>\n<main>")
+    parts = [
+        ("off", "What stays off until the work is done?", _stays_off(a)),
+        ("cost", "What does it cost?", _lines(q) if q else "<p>What can be done stands below, each with its own price where one is known.</p>"),
+        ("sure", "How sure is the price?", _sure(q) if q else ""),
+        ("without", "What is not in it?", _not_in_it(a)),
+        ("else", "What else could be done, and what does each leave open?", no_pictures(bool(a.get("options") or q)) + options(a, "way")),
+    ]
+    out.extend(f'<section aria-labelledby="{id}"><h2 id="{id}">{escape(title)}</h2>{body}</section>' for id, title, body in parts if body)
+    out.append(cautions(a, "To be kept in mind") + "</main>" + closing(a))
+    return "".join(out)
