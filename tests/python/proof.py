@@ -35,6 +35,7 @@ class Scores(NamedTuple):
     expected: dict[str, float]
     sd: dict[str, float]
     ece_limit: float  #: passed by 1 in 10 000 where the probabilities are right
+    ece_chance: float  #: what chance alone makes of the ECE of so many visits, where the probabilities are right
     clipped: int
 
     def z(self, name: str) -> float:
@@ -73,15 +74,13 @@ def scores(p: np.ndarray, truth: np.ndarray, rng: np.random.Generator) -> Scores
         expected[name] = float(q.mean())
         sd[name] = math.sqrt(float((q * (1 - np.minimum(q, 1))).clip(0).sum())) / n
     top = ranked[:, 0]
-    if n <= 5000:  # what sampling alone makes of the ECE, by drawing faults with the stated probabilities
-        trials = np.array([ece_of(top, (rng.random(n) < top).astype(float)) for _ in range(1000)])
-        limit = float(trials.mean() + 4 * trials.std())
-    else:
-        limit = 0.02
+    # what sampling alone makes of the ECE, by drawing faults with the stated probabilities
+    trials = np.array([ece_of(top, (rng.random(n) < top).astype(float)) for _ in range(1000)])
+    limit, chance = float(trials.mean() + 4 * trials.std()), float(trials.mean())
     taken = p[np.arange(n), truth]
     return Scores(
         n, float(first.mean()), float(third.mean()), slope, ece_of(top, first), float(((p - y) ** 2).sum(axis=1).mean()),
-        float(-np.log(np.maximum(taken, 1e-12)).mean()), expected, sd, limit, int((taken < 1e-12).sum()),
+        float(-np.log(np.maximum(taken, 1e-12)).mean()), expected, sd, limit, chance, int((taken < 1e-12).sum()),
     )  # fmt: skip
 
 
