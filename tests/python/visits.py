@@ -867,27 +867,53 @@ def some_tests_only(made: Visits, rng: np.random.Generator, part: float = 0.5) -
     return made._replace(readings={name: blank(x, rng.random(len(x)) < part) for name, x in made.readings.items()})
 
 
-def shown_by_each(document: Mapping[str, Any], given: Mapping[str, Any], rng: np.random.Generator, draws: int = 3000) -> list[Arrays]:
-    """Without errors, what each listed hypothesis shows with parameters of all kinds."""
+class Shown(NamedTuple):
+    """What a hypothesis shows without errors: values of many draws of its parameters, and the chance of each word of the tests that show words."""
+
+    values: Arrays
+    chances: dict[str, dict[str, float]]
+
+
+def shown_by_each(document: Mapping[str, Any], given: Mapping[str, Any], rng: np.random.Generator, draws: int = 3000) -> list[Shown]:
+    names = given_of(document, given)
     out = []
     for h in listed(document, given)[0]:
-        out.append(true_values(document, given, h, draws, rng))
-        as_written(document, h, out[-1])
+        values = true_values(document, given, h, draws, rng)
+        as_written(document, h, values)
+        chances = {}
+        for t in document["tests"]:
+            if is_real(t):
+                continue
+            del values[t["id"]]
+            says = {w: number(h.get("shows", {}).get(t["id"], {}).get(w, 0), names) for w in t["outcomes"]}
+            rest = max(0.0, 1 - sum(says.values())) / len(says)
+            chances[t["id"]] = {w: x + rest for w, x in says.items()}
+        out.append(Shown(values, chances))
     return out
 
 
-def separable(document: Mapping[str, Any], given: Mapping[str, Any], made: Visits, rows: np.ndarray, each: list[Arrays], far: float = 3.0) -> np.ndarray:
-    """Whether no listed hypothesis comes within `far` standard uncertainties of all readings of a visit, with none of the parameters of `each`."""
+#: As rare as what lies 3 standard deviations away: a word with less than this chance is not explained.
+RARE = 0.0027
+
+
+def separable(document: Mapping[str, Any], given: Mapping[str, Any], made: Visits, rows: np.ndarray, each: list[Shown], far: float = 3.0) -> np.ndarray:
+    """Whether no listed hypothesis explains all readings of a visit: none of the drawn parameters comes within `far` standard uncertainties of all
+    values, or a word is rarer than RARE. Words are not drawn: of four words that each show now and then hardly any draw has all four."""
     names = given_of(document, given)
     tests = {t["id"]: t for t in document["tests"]}
     nearest = np.full(len(rows), math.inf)
-    for true in each:
+    for true, chances in each:
         draws = len(next(iter(true.values())))
         for i, row in enumerate(rows):
             worst = np.zeros(draws)
             for name, x in made.readings.items():
                 y = x[row]
                 if y is None or (isinstance(y, float) and math.isnan(y)):
+                    continue
+                if name in chances:
+                    if chances[name][y] < RARE:
+                        worst[:] = math.inf
+                        break
                     continue
                 v = true[name]
                 if isinstance(y, str):
