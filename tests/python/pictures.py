@@ -53,7 +53,7 @@ def curves(names: list[str], path: Path) -> None:
                 axis.errorbar(x + shift, y, 2 * sd, color=colour, marker="o", ms=4, lw=0, elinewidth=1.2, capsize=2, zorder=3)
             lines.append(f"{words}: slope {s.slope:.3f}, ECE {s.ece:.3f}, first {s.top_1:.0%}")
         axis.set_title(textwrap.fill(title_of(name), 44), fontsize=8.5, color=INK)
-        axis.text(0.97, 0.03, "\n".join([*lines, f"{s.visits} visits each"]), transform=axis.transAxes, ha="right", va="bottom", fontsize=6.5, color=INK)
+        axis.text(0.97, 0.03, "\n".join([*lines, f"{s.visits} visits each"]), transform=axis.transAxes, ha="right", va="bottom", fontsize=5.5, color=INK)
         axis.set_xlim(-0.02, 1.02)
         axis.set_ylim(-0.02, 1.02)
         axis.set_aspect("equal")
@@ -67,7 +67,7 @@ def curves(names: list[str], path: Path) -> None:
             marks = [plt.Line2D([], [], color=c, marker="o", ms=4, lw=0) for c in (MAIN, OTHER)]
             axis.legend(marks, ["all tests", "half of them"], loc="upper left", fontsize=7, frameon=False)
     figure.suptitle("Found against stated, over all hypotheses; bars: two standard deviations of chance", fontsize=10, color=INK)
-    figure.tight_layout(h_pad=1.6, rect=(0, 0.01, 1, 1 - 0.15 / rows))
+    figure.tight_layout(h_pad=1.6, rect=(0, 0.01, 1, 1 - 0.04 / rows))
     figure.savefig(path, dpi=130, bbox_inches="tight")
     plt.close(figure)
 
