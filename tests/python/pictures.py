@@ -1,12 +1,15 @@
 # SPDX-License-Identifier: MIT
 """Pictures of the proof: how often what was stated with some probability was so, and what visits cost.
 
-python pictures.py DIRECTORY [family ...]        (MAKEGOOD_VISITS: visits a family)
-Writes reliability.png and cost.png. Needs matplotlib.
+    python test_proof.py 100000 && python test_proof.py cost 2000       # or fewer
+    python pictures.py DIRECTORY [family ...]                            # of what they kept under build/proof/
+
+Writes reliability.png and cost.png. Needs matplotlib. MAKEGOOD_POINTS: of the sums, 512 unless given, as there.
 """
 
 from __future__ import annotations
 
+import os
 import sys
 import textwrap
 from pathlib import Path
@@ -16,8 +19,10 @@ import matplotlib
 matplotlib.use("Agg")
 import matplotlib.pyplot as plt
 import numpy as np
-from proof import reliability
-from test_proof import FAMILIES, GIVEN, believed, both_ways, document, told
+
+os.environ.setdefault("MAKEGOOD_POINTS", "512")
+from proof import reliability, scores  # noqa: E402
+from test_proof import FAMILIES, HERE, document, kept  # noqa: E402
 
 INK, GRID, MAIN, OTHER, THIRD = "#222222", "#dddddd", "#1f5f99", "#c8742b", "#888888"
 
@@ -37,16 +42,18 @@ def curves(names: list[str], path: Path) -> None:
         name = names[place]
         axis.plot([0, 1], [0, 1], color=THIRD, lw=1, zorder=1)
         lines = []
+        of = kept(name, HERE)
         for part, colour, shift, words in ((1.0, MAIN, -0.004, "all tests"), (0.5, OTHER, 0.004, "half of them")):
-            made, p = believed(name, 0, part)
-            s = told(name, 0, part)
-            points = reliability(p, made.truth, 10)
+            made = of["part"] == part
+            p, truth = of["p"][made], of["truth"][made]
+            s = scores(p, truth, np.random.default_rng(1))
+            points = reliability(p, truth, 10)
             if points:
                 x, y, sd, _ = (np.array(v) for v in zip(*points))
                 axis.errorbar(x + shift, y, 2 * sd, color=colour, marker="o", ms=4, lw=0, elinewidth=1.2, capsize=2, zorder=3)
             lines.append(f"{words}: slope {s.slope:.3f}, ECE {s.ece:.3f}, first {s.top_1:.0%}")
         axis.set_title(textwrap.fill(title_of(name), 44), fontsize=8.5, color=INK)
-        axis.text(0.97, 0.03, "\n".join([*lines, f"{s.visits} visits each"]), transform=axis.transAxes, ha="right", va="bottom", fontsize=6.5, color=INK)
+        axis.text(0.97, 0.03, "\n".join([*lines, f"{s.visits} visits each"]), transform=axis.transAxes, ha="right", va="bottom", fontsize=5.5, color=INK)
         axis.set_xlim(-0.02, 1.02)
         axis.set_ylim(-0.02, 1.02)
         axis.set_aspect("equal")
@@ -60,8 +67,8 @@ def curves(names: list[str], path: Path) -> None:
             marks = [plt.Line2D([], [], color=c, marker="o", ms=4, lw=0) for c in (MAIN, OTHER)]
             axis.legend(marks, ["all tests", "half of them"], loc="upper left", fontsize=7, frameon=False)
     figure.suptitle("Found against stated, over all hypotheses; bars: two standard deviations of chance", fontsize=10, color=INK)
-    figure.tight_layout(h_pad=1.6)
-    figure.savefig(path, dpi=130)
+    figure.tight_layout(h_pad=1.6, rect=(0, 0.01, 1, 1 - 0.04 / rows))
+    figure.savefig(path, dpi=130, bbox_inches="tight")
     plt.close(figure)
 
 
@@ -70,12 +77,10 @@ def costs(names: list[str], path: Path) -> None:
     ticks, labels = [], []
     longest = 0.0
     for i, name in enumerate(names):
-        ways = [both_ways(name, k) for k in range(len(GIVEN[name]))]
-        known = np.concatenate([w[2] for w in ways])
-        for j, (which, word) in enumerate(((0, "planner"), (1, "checklist"))):
-            played = [x for w in ways for x in w[which]]
-            tests = np.array([x.cost for x in played])
-            wrong = np.array([x.loss for x in played]) - known
+        of = kept(name, HERE / "cost")
+        for j, (which, word) in enumerate((("ours", "planner"), ("theirs", "checklist"))):
+            tests = of[which][:, 0]
+            wrong = of[which][:, 1] - of["known"]
             at = -(i * 2.6 + j)
             axis.barh(at, tests.mean(), color=MAIN, height=0.8, label="tests" if i + j == 0 else None)
             axis.barh(at, wrong.mean(), left=tests.mean(), color=OTHER, height=0.8, label="acts that were not the best" if i + j == 0 else None)

@@ -35,6 +35,7 @@ class Scores(NamedTuple):
     expected: dict[str, float]
     sd: dict[str, float]
     ece_limit: float  #: passed by 1 in 10 000 where the probabilities are right
+    ece_chance: float  #: what chance alone makes of the ECE of so many visits, where the probabilities are right
     clipped: int
 
     def z(self, name: str) -> float:
@@ -73,15 +74,13 @@ def scores(p: np.ndarray, truth: np.ndarray, rng: np.random.Generator) -> Scores
         expected[name] = float(q.mean())
         sd[name] = math.sqrt(float((q * (1 - np.minimum(q, 1))).clip(0).sum())) / n
     top = ranked[:, 0]
-    if n <= 5000:  # what sampling alone makes of the ECE, by drawing faults with the stated probabilities
-        trials = np.array([ece_of(top, (rng.random(n) < top).astype(float)) for _ in range(1000)])
-        limit = float(trials.mean() + 4 * trials.std())
-    else:
-        limit = 0.02
+    # what sampling alone makes of the ECE, by drawing faults with the stated probabilities
+    trials = np.array([ece_of(top, (rng.random(n) < top).astype(float)) for _ in range(1000)])
+    limit, chance = float(trials.mean() + 4 * trials.std()), float(trials.mean())
     taken = p[np.arange(n), truth]
     return Scores(
         n, float(first.mean()), float(third.mean()), slope, ece_of(top, first), float(((p - y) ** 2).sum(axis=1).mean()),
-        float(-np.log(np.maximum(taken, 1e-12)).mean()), expected, sd, limit, int((taken < 1e-12).sum()),
+        float(-np.log(np.maximum(taken, 1e-12)).mean()), expected, sd, limit, chance, int((taken < 1e-12).sum()),
     )  # fmt: skip
 
 
@@ -241,7 +240,11 @@ def finish(session: Any, costs: Costs, truth: str, spent: float, made: list[str]
 
 
 def play(session: Any, costs: Costs, shown: Callable[[str], Any], truth: str, choose: str | list[str] = "next", sure: float = 0.95) -> Played:
-    """One visit: by the session's own advice, or by a list of tests in a fixed order until something has `sure`."""
+    """One visit: by the session's own advice, or by a list of tests in a fixed order until something has `sure` and may be acted upon.
+
+    Whoever goes down a list knows the probabilities that the session knows, and does not stop at a fault while the only act allowed is to
+    leave it isolated, or while a test is a must. That is generous: it makes the list cheaper.
+    """
     while session.undo():
         pass
     standing: frozenset[str] = frozenset()
@@ -265,8 +268,12 @@ def play(session: Any, costs: Costs, shown: Callable[[str], Any], truth: str, ch
             made.append(test)
     for test in choose:
         p = session.probabilities()
-        if max(p.values()) >= sure:
-            break
+        leading = max(p, key=lambda h: p[h])
+        if p[leading] >= sure:
+            said = session.next()
+            ending = [a for a, of in costs.acts.items() if leading in of.get("ends", [])]
+            if said["advice"] != "must_test" and (not ending or said["act"] in ending):
+                return finish(session, costs, truth, spent, made, said)
         way = costs.way(test, standing, opened)
         if way is None:
             continue
@@ -277,9 +284,35 @@ def play(session: Any, costs: Costs, shown: Callable[[str], Any], truth: str, ch
     return finish(session, costs, truth, spent, made, session.next())
 
 
-def checklist(document: Mapping[str, Any]) -> list[str]:
-    """All tests in the order of the document, dead before live: how a careful person without a planner would work down a sheet."""
-    return [t["id"] for t in document["tests"] if not t.get("live")] + [t["id"] for t in document["tests"] if t.get("live")]
+#: The order in which a sensible person works down a sheet: what can be asked and seen as it was found, then isolated, the cheap and telling dead
+#: tests first, those that open more places after them, what needs the supply last. Judgement of the trade; on a ring the points are proved dead first.
+CHECKLISTS: dict[str, tuple[str, ...]] = {
+    "heating_element": ("element_ohm", "insulation_mohm", "screen_ohm", "line_screen_ohm", "neutral_screen_ohm", "current_a"),
+    "floor_sensor": ("shown_c", "probe_setting", "surface_c", "cables", "probe_ohm", "probe_earth_mohm", "probe_warm_ohm", "shown_resistor_c"),
+    "thermostat": ("device", "display", "mode", "program", "load_ohm", "insulation_mohm", "line_run_ohm", "neutral_run_ohm", "contact_ohm", "supply_v", "line_earth_v", "load_call_v",
+                   "load_off_v", "hot_probe"),
+    "lit_mirror": ("lamp_seen", "pad_seen", "insulation_mohm", "earth_ohm", "feed_off_ohm", "feed_on_ohm", "neutral_own_ohm", "switch_on_ohm", "switch_off_ohm", "pad_ohm", "strip",
+                   "lamp_pad_ohm", "neutral_other_ohm", "driver_out_v"),
+    "fan": ("running", "direction", "outlet_air", "rotation", "grille_flow", "outlet_flow", "overrun", "fan_pressure", "spin", "isolator_poles", "motor_ohm", "insulation_mohm", "switched_v",
+            "feed_v"),
+    "joint": ("swing", "point_loop_ohm", "look", "loop_ohm", "line_ohm", "neutral_ohm", "insulation_mohm", "board_loop_ohm", "point_drop_v", "board_drop_v", "current_a", "line_drop_v",
+              "neutral_drop_v"),
+    "rail_heater": ("device", "fuse_ohm", "fuse_rating", "heater_ohm", "insulation_mohm", "body_earth_ohm", "switch_ohm", "spur_earth_ohm", "line_run_ohm", "neutral_run_ohm", "element_ohm",
+                    "control_ohm", "supply_v", "current_a"),
+    "lighting_point": ("lamp", "holder_ohm", "insulation_mohm", "earth_ohm", "neutral_own_ohm", "line_ohm", "contact_ohm", "drop_ohm", "closed_share", "strapper_ohm", "gap_ohm",
+                       "neutral_other_ohm", "cross_ohm", "point_v"),
+    "leakage": ("when", "unplugged", "which", "line_mohm", "neutral_mohm", "appliance_mohm", "neutral_bar", "ne_other_ohm", "ramp_ma", "leakage_ma", "ramp_connected_ma"),
+    "ring": ("still_live", "r1", "rn", "r2", "ln_near", "ln_middle", "ln_far", "ln_highest", "lc_near", "lc_middle", "lc_far", "cables_highest", "cables_feeding", "other_circuit_ohm"),
+    "circuit_record": ("rec_r1r2", "rec_r2", "rec_zs", "rec_ze", "rec_rcd_1", "rec_rcd_5", "nulling", "row_match", "other_match", "size_seen", "again_r1r2", "insulation_mohm", "again_zs",
+                       "again_rcd"),
+}  # fmt: skip
+
+
+def checklist(costs: Costs, name: str) -> list[str]:
+    """The tests of the sheet that there are with the numbers given: what takes days in the document is not there."""
+    sheet = CHECKLISTS[name]
+    assert set(sheet) == set(costs.tests), name
+    return [t for t in sheet if costs.money(costs.tests[t], "minutes", 2.0) < 1000]
 
 
 # ---- the best that can be ------------------------------------------------------------------------------------------------

@@ -31,6 +31,19 @@ LIMITS = {
     "voltage": (0.02, 0.0),
     "current": (0.05, 0.0),
 }
+# Displays that round: the smallest step, and how many steps a range has (the next one has steps ten times as large).
+DISPLAYS = {
+    "continuity": (0.01, 2000),
+    "insulation": (0.001, 2000),
+    "loop_impedance": (0.01, 2000),
+    "rcd_time": (0.1, 4000),
+    "resistance": (0.01, 4000),
+    "temperature": (0.1, 10000),
+    "airflow": (0.1, 10000),
+    "length": (0.001, 1e9),
+    "voltage": (0.1, 4000),
+    "current": (0.01, 4000),
+}
 ROOT_3 = math.sqrt(3.0)
 UNLISTED = -1
 Arrays = dict[str, Any]
@@ -492,6 +505,119 @@ def fan(given: Mapping[str, float], fault: str, p: Arrays, n: int, rng: np.rando
     }
 
 
+def ring(given: Mapping[str, float], fault: str, p: Arrays, n: int, rng: np.random.Generator) -> Arrays:
+    """Three conductors from end A at the board round to end B, cut where the outlet is, where a bridge leaves and comes back, and at the fault.
+
+    Each reading is a network of its own: the outlet's place in the order of the cuts differs from visit to visit, so a piece of cable that a
+    visit does not have conducts nothing.
+    """
+    one = np.ones(n)
+    ends, leaves, back, here, spur_end = range(5)  # of each conductor: A, bridge leaves, bridge comes back, outlet, B's number follows
+    core = {"l": 0, "n": 6, "e": 12}  # first node of each conductor; node 5 of each is end B
+    whole = {"l": p["line"], "n": p["line"] * p["match"], "e": p["line"] * p["ratio"] * p.get("size", one)} if "line" in p else {c: 0.5 * one for c in core}
+    broken = {"line_broken": "l", "neutral_broken": "n", "cpc_broken": "e", "two_radials": "lne"}.get(fault, "")
+    loose = {"line_joint": "l", "neutral_joint": "n", "cpc_joint": "e"}.get(fault, "")
+    at = p.get("at", rng.uniform(0.0, 1.0, n))
+    round_ = 1 + p.get("more", 0 * one)  # the other ring's cable lies between the last outlet of this one and end B
+    start = 0.5 * (1 - p["span"]) if fault == "bridged" else 0.5 * one
+    stop = 0.5 * (1 + p["span"]) if fault == "bridged" else 0.5 * one
+
+    def branches(place: Any, branch: Any = None) -> list[tuple[int, int, Any]]:
+        """Cable with an outlet at a place; `branch`: loop resistance of a spur that leaves there."""
+        out: list[tuple[int, int, Any]] = []
+        for c, first in core.items():
+
+            def cable(a: int, b: int, x: Any, y: Any, there: Any, first: int = first, c: str = c) -> None:
+                ohm = whole[c] * np.maximum(y - x, 1e-7)
+                faulty = (x < at) & (at <= y)
+                if c in loose:
+                    ohm = ohm + np.where(faulty, p["joint"], 0.0)
+                g = np.where(faulty & (c in broken), NEVER, 1 / ohm)
+                out.append((first + a, first + b, np.where(there, g, 0.0)))
+
+            cuts = [(ends, 0 * one), (leaves, start), (back, stop), (5, round_)]
+            for (a, x), (b, y) in zip(cuts, cuts[1:]):
+                inside = (x < place) & (place <= y)
+                cable(a, b, x, y, ~inside)
+                cable(a, here, x, place, inside)
+                cable(here, b, place, y, inside)
+            if fault == "bridged":
+                out.append((first + leaves, first + back, 1 / (whole[c] * p["bridge"])))
+            if branch is not None:
+                out.append((first + here, first + spur_end, 2 / branch))
+        return out
+
+    def reads(other: str, place: Any, branch: Any = None) -> np.ndarray:
+        """Line to another conductor at an outlet, the ends linked at the board."""
+        to = core[other]
+        links = [(ends, 5), (5, ends)] if fault != "wrong_links" else [(ends, ends), (5, 5)]
+        linked = [*branches(place, branch), *((a, to + b, 1e6 * one) for a, b in links)]
+        joined = [x for x in linked if x[0] < 6 or to <= x[0] < to + 6]
+        node = spur_end if branch is not None else here
+        return ohms(18, joined, node, to + node)
+
+    def end_to_end(c: str) -> np.ndarray:
+        first = core[c]
+        return ohms(18, [x for x in branches(0.5 * one) if first <= x[0] < first + 6], first + ends, first + 5)
+
+    places = {name: p.get(name, given[f"{name}_ratio"] * one) for name in ("near", "middle", "far")}
+    if fault == "bridged":  # the middle outlet is on the stretch that the bridge passes by
+        places["middle"] = start + p["span"] * p["along"]
+    out: Arrays = {"r1": end_to_end("l"), "rn": end_to_end("n"), "r2": end_to_end("e"), "other_circuit_ohm": p.get("through", math.inf * one)}
+    for name, place in places.items():
+        out[f"ln_{name}"], out[f"lc_{name}"] = reads("n", place), reads("e", place)
+    top = p.get("top", one)
+    if fault == "bridged":  # the highest lies near the middle of that stretch
+        out["ln_highest"] = reads("n", start + p["span"] * 0.5 * (1 + np.sqrt(1 - top)))
+    else:
+        high = np.minimum(0.5 * round_, 0.95)  # no outlet of this circuit lies in the other ring
+        out["ln_highest"] = reads("n", high) * top
+        if "spur" in p:
+            out["ln_highest"] = reads("n", high, p["spur"]) - (1 - top) * reads("n", high)
+    return out
+
+
+#: Figures of a record that stand in each other's place: read with one instrument, written in the field of another.
+WRITTEN: dict[tuple[str, str], tuple[str, str]] = {
+    ("circuit_record", "exchanged"): ("rec_r1r2", "rec_zs"),
+    ("circuit_record", "rcd_setting"): ("rec_rcd_1", "rec_rcd_5"),
+}
+
+
+def circuit_record(given: Mapping[str, float], fault: str, p: Arrays, n: int, rng: np.random.Generator) -> Arrays:
+    """The circuit that is there, and the one that was read for the record, as networks; what the person then wrote is in WRITTEN."""
+    source, board_l, point_l, point_e, joint_, board_e = range(6)
+
+    def circuit(factor: Any = 1.0, beside: Any = None, bad: Any = 1e-7, linked: bool = True) -> list[tuple[int, int, Any]]:
+        line, cpc = p["line"] * p["long"] * factor, p["cpc"] * p["long"] * factor
+        out = [(board_l, point_l, 1 / line), (point_e, joint_, 1 / cpc), (joint_, board_e, np.ones(n) / bad)]
+        if linked:
+            out.append((point_l, point_e, 1e7 * np.ones(n)))
+        if beside is not None:  # pipes and bonds from the point's earth to the board's
+            out.append((point_e, board_e, 1 / beside))
+        return out
+
+    def figures(beside: Any = None, **of: Any) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        """R1 + R2, R2, and the loop at the farthest point. Impedances add as vectors and earths lie beside: a loop reads a little less
+        than the sum, but for a way beside that is in the network already, and for a break that leaves no other way."""
+        loop = [(source, board_l, 1 / p["outside"]), *circuit(beside=beside, **of)]
+        less = 1.0 if beside is not None or "bad" in of else p["lower"]
+        alone = circuit(beside=beside, linked=False, **of)[1:]
+        return ohms(6, circuit(beside=beside, **of), board_l, board_e), ohms(6, alone, point_e, board_e), ohms(6, loop, source, board_e) * less
+
+    there = {"factor": p["factor"]} if fault == "wrong_size" else {}
+    was = {"factor": p["factor"]} if fault in ("wrong_size", "other_circuit", "copied") else {}
+    r1r2, r2, zs = figures(beside=p.get("beside"), **was)
+    if "leads" in p:  # two leads in one reading; the long one added in the other
+        r1r2, r2 = r1r2 + p["leads"], r2 + 1.5 * p["leads"]
+    now = figures(bad=p["bad"]) if "bad" in p else figures(**there)
+    return {
+        "rec_r1r2": r1r2, "rec_r2": r2, "rec_zs": zs, "rec_ze": p["outside"], "rec_rcd_1": p["once"], "rec_rcd_5": p["five"], "insulation_mohm": p["insulation"],
+        "again_r1r2": now[0],  # with every way beside taken off
+        "again_zs": zs if "beside" in p else now[2], "again_rcd": p["once"],
+    }  # fmt: skip
+
+
 PHYSICS: dict[str, Callable[..., Arrays]] = {
     "heating_element": heating_element,
     "floor_sensor": floor_sensor,
@@ -502,6 +628,8 @@ PHYSICS: dict[str, Callable[..., Arrays]] = {
     "rail_heater": rail_heater,
     "lighting_point": lighting_point,
     "leakage": leakage,
+    "ring": ring,
+    "circuit_record": circuit_record,
 }
 #: Numbers given for the visits of each family.
 GIVEN: dict[str, list[dict[str, Any]]] = {
@@ -514,6 +642,8 @@ GIVEN: dict[str, list[dict[str, Any]]] = {
     "rail_heater": [{"power_w": 800}],
     "lighting_point": [{}],
     "leakage": [{}],
+    "ring": [{"length_m": 62}],
+    "circuit_record": [{"length_m": 24}],
 }
 
 
@@ -565,21 +695,45 @@ def shown_by(t: Mapping[str, Any], says: Any, value: np.ndarray | None, names: M
     return out
 
 
+def as_written(document: Mapping[str, Any], h: Mapping[str, Any] | None, columns: Arrays, rows: Any = slice(None)) -> None:
+    """Puts figures where they were written, in the rows where this hypothesis holds."""
+    if h is None or (document["id"], h["id"]) not in WRITTEN:
+        return
+    a, b = (columns[name] for name in WRITTEN[document["id"], h["id"]])
+    a[rows], b[rows] = b[rows].copy(), a[rows].copy()
+
+
 def sigma_of(t: Mapping[str, Any], names: Mapping[str, float], x: np.ndarray, limits: Mapping[str, tuple[float, float]] = LIMITS) -> np.ndarray:
     part, amount = limits[t["reads"]]
     own = number(t.get("own_ratio", 0.01), names) * np.abs(x) + number(t.get("own_fixed", 0), names)
     return np.sqrt((part / ROOT_3 * x) ** 2 + (amount / ROOT_3) ** 2 + own**2)
 
 
+def rounded(y: np.ndarray, least: float, steps: float) -> np.ndarray:
+    """What a display of that many steps a range shows."""
+    range_ = np.ceil(np.log10(np.maximum(np.abs(y) / (least * steps), 1.0)) - 1e-12)
+    step = least * 10.0**range_
+    return step * np.floor(y / step + 0.5)
+
+
 def read_with_errors(
-    document: Mapping[str, Any], given: Mapping[str, Any], true: Arrays, rng: np.random.Generator, errors: str = "normal", resolution: Mapping[str, float] | None = None
+    document: Mapping[str, Any], given: Mapping[str, Any], true: Arrays, rng: np.random.Generator, errors: str = "normal", display: bool = False
 ) -> tuple[Arrays, dict[str, np.ndarray]]:
-    """The displays of instruments: their gain and offset are common to all readings of one kind, each reading has errors of its own."""
+    """The displays of instruments: their gain and offset are common to all readings of one kind, each reading has errors of its own.
+
+    `errors`: "normal", or "rectangular": all of them, with the same standard uncertainty. `display`: it rounds, see DISPLAYS.
+    """
+    if errors not in ("normal", "rectangular"):
+        raise ValueError(errors)
+
+    def errs(*shape: int) -> np.ndarray:
+        return rng.normal(size=shape) if errors == "normal" else rng.uniform(-ROOT_3, ROOT_3, shape)
+
     names = given_of(document, given)
     n = len(next(iter(true.values())))
     common = {}
     for kind, (part, amount) in sorted(LIMITS.items()):
-        z = rng.normal(size=(2, n)) if errors == "normal" else rng.uniform(-ROOT_3, ROOT_3, (2, n))
+        z = errs(2, n)
         common[kind] = (part / ROOT_3 * z[0], amount / ROOT_3 * z[1])
     out: Arrays = {}
     sigma: dict[str, np.ndarray] = {}
@@ -590,14 +744,13 @@ def read_with_errors(
             continue
         x = as_floats(column)
         gain, offset = common[t["reads"]]
-        z = rng.normal(size=n)
+        z = errs(n)
         known = np.isfinite(x)
         v = np.where(known, x, 0.0)
         sigma[t["id"]] = np.where(known, sigma_of(t, names, v), 0.0)
         y = v * (1 + gain) + offset + (number(t.get("own_ratio", 0.01), names) * v + number(t.get("own_fixed", 0), names)) * z
-        step = (resolution or {}).get(t["reads"], 0.0)
-        if step > 0:
-            y = step * np.floor(y / step + 0.5)
+        if display:
+            y = rounded(y, *DISPLAYS[t["reads"]])
         y = np.where(known, y, x)
         y = np.where(y > number(t["high"], names), math.inf, np.where(y < number(t["low"], names), -math.inf, y))
         if column.dtype == object:
@@ -661,7 +814,7 @@ def visits(
     none_as_listed: bool = False,
     errors: str = "normal",
     unlisted: float = 0.0,
-    resolution: Mapping[str, float] | None = None,
+    display: bool = False,
     every_test: bool = False,
 ) -> Visits:
     """n visits. `none_as_listed`: "none of these" is drawn too, with its weight, and shows anything (the broad distributions).
@@ -674,6 +827,7 @@ def visits(
     part = none_prior if none_as_listed else 0.0
     p = np.array([*weights * (1 - part), part])
     truth = rng.choice(len(ids), n, p=p / p.sum())
+    fault = truth.copy()
     names = given_of(document, given)
     true: Arrays = {}
     for k, h in enumerate([*hypotheses, None]):
@@ -699,7 +853,10 @@ def visits(
                     continue
                 x = high[name] if x == math.inf else low[name] if x == -math.inf else min(max(x, low[name]), high[name])
                 true[name][i] = x * factor if x > 0 else x + (high[name] - low[name]) * rng.uniform(0.2, 0.8)
-    readings, sigma = read_with_errors(document, given, true, rng, errors, resolution)
+    readings, sigma = read_with_errors(document, given, true, rng, errors, display)
+    for k, h in enumerate(hypotheses):
+        for columns in (readings, sigma):
+            as_written(document, h, columns, fault == k)
     allowed = may_be_made(document, readings)
     readings = {name: blank(x, allowed[name] | every_test) for name, x in readings.items()}
     return Visits(ids, truth, readings, sigma, p / p.sum())
@@ -710,19 +867,53 @@ def some_tests_only(made: Visits, rng: np.random.Generator, part: float = 0.5) -
     return made._replace(readings={name: blank(x, rng.random(len(x)) < part) for name, x in made.readings.items()})
 
 
-def separable(document: Mapping[str, Any], given: Mapping[str, Any], made: Visits, rows: np.ndarray, rng: np.random.Generator, far: float = 3.0, draws: int = 3000) -> np.ndarray:
-    """Whether no listed hypothesis comes within `far` standard uncertainties of all readings of a visit, whatever its parameters are."""
-    hypotheses, _ = listed(document, given)
+class Shown(NamedTuple):
+    """What a hypothesis shows without errors: values of many draws of its parameters, and the chance of each word of the tests that show words."""
+
+    values: Arrays
+    chances: dict[str, dict[str, float]]
+
+
+def shown_by_each(document: Mapping[str, Any], given: Mapping[str, Any], rng: np.random.Generator, draws: int = 3000) -> list[Shown]:
+    names = given_of(document, given)
+    out = []
+    for h in listed(document, given)[0]:
+        values = true_values(document, given, h, draws, rng)
+        as_written(document, h, values)
+        chances = {}
+        for t in document["tests"]:
+            if is_real(t):
+                continue
+            del values[t["id"]]
+            says = {w: number(h.get("shows", {}).get(t["id"], {}).get(w, 0), names) for w in t["outcomes"]}
+            rest = max(0.0, 1 - sum(says.values())) / len(says)
+            chances[t["id"]] = {w: x + rest for w, x in says.items()}
+        out.append(Shown(values, chances))
+    return out
+
+
+#: As rare as what lies 3 standard deviations away: a word with less than this chance is not explained.
+RARE = 0.0027
+
+
+def separable(document: Mapping[str, Any], given: Mapping[str, Any], made: Visits, rows: np.ndarray, each: list[Shown], far: float = 3.0) -> np.ndarray:
+    """Whether no listed hypothesis explains all readings of a visit: none of the drawn parameters comes within `far` standard uncertainties of all
+    values, or a word is rarer than RARE. Words are not drawn: of four words that each show now and then hardly any draw has all four."""
     names = given_of(document, given)
     tests = {t["id"]: t for t in document["tests"]}
     nearest = np.full(len(rows), math.inf)
-    for h in hypotheses:
-        true = true_values(document, given, h, draws, rng)
+    for true, chances in each:
+        draws = len(next(iter(true.values())))
         for i, row in enumerate(rows):
             worst = np.zeros(draws)
             for name, x in made.readings.items():
                 y = x[row]
                 if y is None or (isinstance(y, float) and math.isnan(y)):
+                    continue
+                if name in chances:
+                    if chances[name][y] < RARE:
+                        worst[:] = math.inf
+                        break
                     continue
                 v = true[name]
                 if isinstance(y, str):
