@@ -228,11 +228,8 @@ def both_ways(name: str, k: int, how_many: int, seed: str = "") -> tuple[list[An
 
 
 #: Not shown to be cheaper by a fifth; how much cheaper they were (two standard deviations), and what is known of why.
-#: thermostat: a wrong setting is seen at once, yet it may be changed only when three dead tests have excluded three dangers; none of these tests pays
-#: alone, and the look ahead takes the tests that pay most alone or tell most in a minute, so the advice is to leave it isolated.
 #: The sheet is played generously: by the session's own probabilities, and not stopped while the act that fits is not allowed.
 DEARER = {
-    "thermostat": "-3.62 +- 0.68 of 50 visits: the look ahead does not see that three tests together would pay",
     "leakage": "0.12 +- 0.04 of 105 visits",
     "ring": "0.17 +- 0.09 of 110 visits",
     "circuit_record": "-0.03 +- 0.15 of 105 visits: few tests are made, and a fault that was missed once costs as much as they all",
@@ -240,7 +237,7 @@ DEARER = {
 PLAYED_FAMILIES = FAMILIES if VISITS >= 1000 else FAMILIES[:1]
 
 
-@pytest.mark.parametrize("name", [pytest.param(f, marks=pytest.mark.xfail(reason=DEARER[f], strict=f == "thermostat")) if f in DEARER else f for f in PLAYED_FAMILIES])
+@pytest.mark.parametrize("name", [pytest.param(f, marks=pytest.mark.xfail(reason=DEARER[f], strict=False)) if f in DEARER else f for f in PLAYED_FAMILIES])
 def test_cheaper_than_a_checklist(name: str) -> None:
     """What is spent beyond the act that a person who knew the fault would have chosen: tests, and acts that were not the best."""
     ours, theirs = [], []

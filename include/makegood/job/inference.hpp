@@ -447,7 +447,7 @@ class explanations {
     return likelihood(h, s, half_points());
   }
   /// Compares the readings with simulated readings of the leading listed hypothesis; after run(). No allocation.
-  conflict_report conflict();
+  conflict_report conflict(bool only_whether = false);
   /// Values read against what a hypothesis predicts for them, in the order of the tests.
   std::vector<predicted_reading> predicted(std::size_t h);
   /// Parameter k of hypothesis h after the readings (the first order is held to a fifth of `bend`, since a bend shows in a distribution
@@ -1361,7 +1361,7 @@ inline void explanations::simulate(std::size_t h, std::uint64_t draw) {
   }
 }
 
-inline conflict_report explanations::conflict() {
+inline conflict_report explanations::conflict(bool only_whether) {
   conflict_report c;
   double most = -1.0;
   for (const auto h : order_)
@@ -1372,13 +1372,15 @@ inline conflict_report explanations::conflict() {
   share s;
   c.log_density = likelihood(c.leading, s, half);
   const auto kept = rows_;
-  std::size_t below = 0, n = 0;
+  std::size_t below = 0, no_more = 0, n = 0;
   for (unsigned d = 0; d < options_.draws; ++d) {
+    if (only_whether && no_more > options_.draws / 100) return c;  // too many are as unlikely: the 1 % quantile of all draws cannot lie above
     simulate(c.leading, d);
     const double one = likelihood(c.leading, s, half);
     rows_ = kept;
     simulated_[n++] = one;
     below += one < c.log_density;
+    no_more += one <= c.log_density;
   }
   if (n > 0) {
     const std::size_t at_1pc = n / 100;

@@ -482,6 +482,40 @@ class planner {
     }
     return sum;
   }
+  /// Least expected loss where tests are made in one order and may stop after each: what several bring together that none brings alone.
+  double loss_in_turn(search& s, std::size_t c, int depth, place p) const {
+    const double* w = &s.weight[static_cast<std::size_t>(depth) * count_];
+    const double best = best_loss(w);
+    place after = p;
+    double money = 0.0, mass = 0.0;
+    if (c == s.work.size() || !step(s.work[c], after, money)) return best;
+    for (std::size_t h = 0; h < count_; ++h) mass += w[h];
+    if (mass < 1e-9) return best;
+    return std::min(best, money * mass + after_in_turn(s, c, depth, after));
+  }
+  double after_in_turn(search& s, std::size_t c, int depth, place p) const {
+    const auto& t = s.of[c];
+    double sum = 0.0;
+    for (std::size_t o = 0; o < t.outcomes; ++o) {
+      for (std::size_t h = 0; h < count_; ++h)
+        s.weight[static_cast<std::size_t>(depth + 1) * count_ + h] = s.weight[static_cast<std::size_t>(depth) * count_ + h] * t.chance[h * t.outcomes + o];
+      sum += loss_in_turn(s, c + 1, depth + 1, p);
+    }
+    return sum;
+  }
+  /// Bits of a test about one hypothesis against all others.
+  double bits_about(const table& t, std::span<const double> weight, std::size_t about) const {
+    const double p = weight[about];
+    double bits = 0.0;
+    for (std::size_t o = 0; o < t.outcomes; ++o) {
+      double sum = 0.0;
+      for (std::size_t h = 0; h < count_; ++h) sum += weight[h] * t.chance[h * t.outcomes + o];
+      const double with = p * t.chance[about * t.outcomes + o], without = sum - with;
+      if (with > 0.0) bits += with * log(with / (sum * p));
+      if (without > 1e-15 && p < 1.0) bits += without * log(without / (sum * (1.0 - p)));
+    }
+    return bits / 0.69314718055994530942;
+  }
   /// EVSI and bits of a test for probabilities of the hypotheses.
   void worth(const table& t, std::span<const double> weight, double best_now, double& value, double& bits) const {
     std::vector<double> joint(weight.size());
@@ -590,6 +624,19 @@ inline next_step planner::plan(explanations& engine, const std::set<std::string>
   for (const auto& c : standing) here.standing |= bit_of_condition(c);
   for (std::size_t a = 0; a < accesses_.size(); ++a)
     if (opened.count(accesses_[a].id)) here.opened |= 1u << a;
+  // tests that show what others need shown, such as insulation before anything is energised
+  const auto with_proofs = [&](std::vector<std::size_t>& chosen) {
+    bool barred = false;
+    for (const auto c : chosen) {
+      place after = here;
+      double money = 0.0;
+      barred = barred || !step(out.tests[asked[c]].test, after, money);
+    }
+    for (std::size_t c = 0; barred && c < asked.size(); ++c) {
+      const auto& v = out.tests[asked[c]];
+      if (v.is == offer::offered && (work_proves_[v.test] & ~here.standing) != 0 && std::find(chosen.begin(), chosen.end(), c) == chosen.end() && chosen.size() < 9) chosen.push_back(c);
+    }
+  };
   const auto look_ahead = [&](bool live) {
     search s;
     std::vector<std::size_t> chosen;  // the best by value, and by what they tell in a minute
@@ -610,6 +657,7 @@ inline next_step planner::plan(explanations& engine, const std::set<std::string>
         if (std::find(chosen.begin(), chosen.end(), c) == chosen.end()) chosen.push_back(c);
       }
     }
+    with_proofs(chosen);
     if (chosen.empty()) return;
     s.least = detail::infinite;
     for (const auto c : chosen) {
@@ -640,7 +688,59 @@ inline next_step planner::plan(explanations& engine, const std::set<std::string>
     }
     for (std::size_t c = 0; c < chosen.size(); ++c) out.tests[asked[chosen[c]]].ahead = ahead[c];
   };
+  // The dearest dangers that forbid the act which would cost least: a test for each, in turn, each of which alone changes nothing.
+  const auto exclude_in_turn = [&](bool live) {
+    const act_value* wished = nullptr;
+    for (const auto& v : out.acts)
+      if (!acts_[v.act].isolates && (!wished || v.expected_loss < wished->expected_loss)) wished = &v;
+    if (!wished || wished->allowed) return;
+    std::vector<std::size_t> dangers;
+    for (std::size_t h = 0; h < count_; ++h)
+      if (weight[h] * danger_[wished->act * count_ + h] > 0.01 * costs_.danger_limit) dangers.push_back(h);
+    const auto left_by = [&](std::size_t h) { return weight[h] * danger_[wished->act * count_ + h]; };
+    std::stable_sort(dangers.begin(), dangers.end(), [&](std::size_t a, std::size_t b) { return left_by(a) > left_by(b); });
+    if (dangers.size() > 5) dangers.resize(5);
+    std::vector<std::size_t> chosen;
+    for (const auto h : dangers) {
+      std::size_t best = asked.size();
+      double most = 0.0;
+      for (std::size_t c = 0; c < asked.size(); ++c) {
+        const auto& v = out.tests[asked[c]];
+        if (works_[v.test].live > live) continue;
+        const double rate = bits_about(tables[c], weight, h) / std::max(v.minutes, 0.01);
+        if (rate > most * (1.0 + 1e-9)) most = rate, best = c;
+      }
+      if (best < asked.size() && std::find(chosen.begin(), chosen.end(), best) == chosen.end()) chosen.push_back(best);
+    }
+    if (chosen.size() > 4) chosen.resize(4);
+    const std::size_t tell = chosen.size();
+    with_proofs(chosen);
+    std::rotate(chosen.begin(), chosen.begin() + static_cast<std::ptrdiff_t>(tell), chosen.end());  // what proves comes before what needs it
+    if (chosen.size() > 5) chosen.resize(5);
+    // each of them first once, the others after it as they stand
+    std::vector<std::pair<std::size_t, double>> found;
+    for (std::size_t k = 0; k < chosen.size(); ++k) {
+      search s;
+      std::vector<std::size_t> turn = chosen;
+      std::rotate(turn.begin(), turn.begin() + static_cast<std::ptrdiff_t>(k), turn.begin() + static_cast<std::ptrdiff_t>(k) + 1);
+      for (const auto c : turn) {
+        s.work.push_back(out.tests[asked[c]].test);
+        s.of.push_back(merged(tables[c], weight, 6));
+      }
+      s.weight.assign((turn.size() + 2) * count_, 0.0);
+      std::copy(weight.begin(), weight.end(), s.weight.begin());
+      place after = here;
+      double money = 0.0;
+      if (!step(s.work[0], after, money)) continue;
+      found.emplace_back(turn[0], best_now - money - after_in_turn(s, 0, 0, after));
+    }
+    for (const auto& [c, net] : found) {
+      auto& v = out.tests[asked[c]];
+      v.ahead = is_finite(v.ahead) ? std::max(v.ahead, net) : net;
+    }
+  };
   look_ahead(false);
+  exclude_in_turn(false);
   bool dead_tells = false;
   for (const auto c : asked) {
     const auto& v = out.tests[c];
@@ -651,6 +751,7 @@ inline next_step planner::plan(explanations& engine, const std::set<std::string>
       if (out.tests[c].is == offer::offered && works_[out.tests[c].test].live) out.tests[c].is = offer::live_while_dead_tells;
   } else {
     look_ahead(true);
+    exclude_in_turn(true);
   }
   rank();
   // what can be seen only as things were found comes before the test that would end that, where it pays too and tells as much in a minute
@@ -684,17 +785,7 @@ inline next_step planner::plan(explanations& engine, const std::set<std::string>
     for (std::size_t c = 0; c < asked.size(); ++c) {
       const auto& v = out.tests[asked[c]];
       if (v.is != offer::offered && v.is != offer::live_while_dead_tells) continue;
-      // bits about this one against all others
-      const double p = weight[out.must_tell];
-      double bits = 0.0;
-      for (std::size_t o = 0; o < tables[c].outcomes; ++o) {
-        double sum = 0.0;
-        for (std::size_t h = 0; h < count_; ++h) sum += weight[h] * tables[c].chance[h * tables[c].outcomes + o];
-        const double with = p * tables[c].chance[out.must_tell * tables[c].outcomes + o], without = sum - with;
-        if (with > 0.0) bits += with * log(with / (sum * p));
-        if (without > 1e-15 && p < 1.0) bits += without * log(without / (sum * (1.0 - p)));
-      }
-      bits /= 0.69314718055994530942;
+      const double bits = bits_about(tables[c], weight, out.must_tell);
       const double rate = bits / std::max(v.minutes, 0.01) * (works_[v.test].live ? 1e-3 : 1.0);  // a dead one first, if it tells at all
       if (bits > 1e-4 && rate > most) most = rate, must = c;
     }
