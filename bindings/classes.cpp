@@ -132,7 +132,14 @@ py::object to_python(const document::value& v) {
   py::dict d;
   for (const auto& [name, item] : v.as<document::object>()->fields) {
     const auto* x = item.as<double>();
-    if (x && name.ends_with("_minor")) d[py::str(name)] = py::int_(static_cast<std::int64_t>(*x));  // money in whole minor units
+    const auto* list = item.as<document::array>();
+    const bool refers = name == "finding" || name == "findings" || name == "settles" || name == "n";  // numbers of findings and steps
+    if (x && (refers || name.ends_with("_minor"))) d[py::str(name)] = py::int_(static_cast<std::int64_t>(*x));  // or money in whole minor units
+    else if (refers && list && !list->empty() && (*list)[0].as<double>()) {
+      py::list numbers;
+      for (const auto& one : *list) numbers.append(py::int_(static_cast<std::int64_t>(*one.as<double>())));
+      d[py::str(name)] = numbers;
+    }
     else d[py::str(name)] = to_python(item);
   }
   return d;

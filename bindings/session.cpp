@@ -28,15 +28,7 @@ job::session_options options_from(py::handle costs, py::handle instruments, doub
   job::session_options o;
   o.none_prior = none_prior;
   o.points = points;
-  for (const auto& f : object_from(costs, "costs").fields) {
-    const auto* x = f.second.as<double>();
-    if (!x) throw range_error("costs: " + f.first + " must be a number");
-    if (f.first == "money_per_hour") o.costs.money_per_hour = *x;
-    else if (f.first == "fault_left") o.costs.fault_left = *x;
-    else if (f.first == "loss_of_use") o.costs.loss_of_use = *x;
-    else if (f.first == "danger_limit") o.costs.danger_limit = *x;
-    else throw range_error("costs has no \"" + f.first + "\": money_per_hour, fault_left, loss_of_use, danger_limit");
-  }
+  o.costs = job::costs_from(object_from(costs, "costs"));
   if (instruments.is_none()) return o;
   for (auto item : instruments.cast<py::sequence>()) {
     if (!py::isinstance<instrument>(item)) throw py::type_error("instruments are Instrument objects");
@@ -64,6 +56,7 @@ py::tuple many_from(py::handle family, py::handle given, py::dict columns, std::
     c.values = t[0].cast<std::vector<double>>();
     if (!t[1].is_none()) c.states = t[1].cast<std::vector<signed char>>();
     c.words = t[2].cast<bool>();
+    if (t.size() > 3 && !t[3].is_none()) c.places = t[3].cast<std::vector<int>>();
     list.push_back(std::move(c));
   }
   job::many_results r;

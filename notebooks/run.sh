@@ -40,6 +40,6 @@ fi
 
 mkdir -p notebooks/out
 exec env -u PYTHONPATH "$VENV_PYTHON" -m makegood assess notebooks/demo_visit.json \
-    --rules bs7671:2018+a2,england-adf-2021 \
+    --rules bs7671:2018+a2,england-adf-2021,england-adp-2013 \
     --json notebooks/out/assessment.json --html notebooks/out/report.html \
     --client notebooks/out/client.html --quote notebooks/out/quote.html

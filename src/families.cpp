@@ -7,61 +7,18 @@
 #include <algorithm>
 #include <cstdlib>
 #include "subjects.hpp"
+#include "tokens.hpp"
 
 namespace makegood {
 inline namespace v1 {
 namespace job {
 namespace {
-struct family_text {
-  std::string_view id, tokens;
-};
-constexpr family_text family_texts[] = {
+constexpr subjects::token_text family_texts[] = {
 #include "families.inc"
 };
 
-/// Reads the tokens that src/cmake/families.py writes, one a line.
-class token_reader {
- public:
-  explicit token_reader(std::string_view text) : rest_(text) {}
-  document::value value() {
-    const auto t = take();
-    switch (t.empty() ? ' ' : t[0]) {
-      case '{': {
-        document::object o;
-        while (peek() != '}') {
-          const auto name = take().substr(1);
-          o.set(std::string(name), value());
-        }
-        take();
-        return o;
-      }
-      case '[': {
-        document::array a;
-        while (peek() != ']') a.push_back(value());
-        take();
-        return a;
-      }
-      case 's': return std::string(t.substr(1));
-      case 'n': return std::strtod(std::string(t.substr(1)).c_str(), nullptr);
-      case 't': return true;
-      case 'f': return false;
-      default: return nullptr;
-    }
-  }
-
- private:
-  std::string_view rest_;
-  char peek() const { return rest_.empty() ? '}' : rest_[0]; }
-  std::string_view take() {
-    const auto end = rest_.find('\n');
-    const auto t = rest_.substr(0, end);
-    rest_.remove_prefix(end == std::string_view::npos ? rest_.size() : end + 1);
-    return t;
-  }
-};
 document::value read_family(std::string_view id) {
-  for (const auto& f : family_texts)
-    if (f.id == id) return token_reader(f.tokens).value();
+  if (auto found = subjects::read_tokens(family_texts, id); !found.is_null()) return found;
   const auto ids = family_ids();
   std::string list;
   for (const auto i : ids) list += (list.empty() ? "\"" : ", \"") + std::string(i) + "\"";
@@ -157,17 +114,15 @@ session session_of(const visit& v, std::size_t i, session_options options) {
   session s(fill(family(q.family), q.given, options.with), std::move(options));
   for (const auto& c : q.standing) s.stands(c);
   for (const auto& f : q.readings.fields) {
+    std::string last;  // label of the reading before in the list
     const auto one = [&](const document::value& value) {
-      if (const auto* w = value.as<std::string>()) return (void)s.read(f.first, *w);
+      if (const auto* w = value.as<std::string>()) return (void)(last = s.read(f.first, *w));
       auto r = reading_from(value);
       for (const auto& shelf : v.instruments) {
         if (shelf.id != r.instrument || r.meter) continue;
-        v1::instrument known{shelf.id};
-        for (const auto& a : shelf.functions)
-          if (!a.exact) known.functions.push_back({reads_of(a.reads_what), a.statement()});
-        r = r.with(std::make_shared<const v1::instrument>(std::move(known)));
+        r = r.with(std::make_shared<const v1::instrument>(shelf.known()));
       }
-      (void)s.read(f.first, r);
+      last = s.read(f.first, r, {}, r.supersedes.empty() ? std::string() : last);
     };
     if (const auto* several = f.second.as<document::array>())
       for (const auto& value : *several) one(value);
@@ -213,23 +168,7 @@ job::session_options options_from(const fields& in, std::string_view who) {
   if (!in.has("costs")) return o;
   const auto* c = in.need("costs").as<object>();
   if (!c) throw range_error(std::string(who) + ": costs is an object of numbers");
-  struct one {
-    std::string_view name;
-    double job::decision_costs::*is;
-  };
-  static constexpr one known[] = {{"money_per_hour", &job::decision_costs::money_per_hour}, {"fault_left", &job::decision_costs::fault_left},
-                                  {"loss_of_use", &job::decision_costs::loss_of_use}, {"danger_limit", &job::decision_costs::danger_limit}};
-  for (const auto& f : c->fields) {
-    bool there = false;
-    for (const auto& k : known) {
-      if (k.name != f.first) continue;
-      const auto* x = f.second.as<double>();
-      if (!x) throw range_error(std::string(who) + ": costs: " + f.first + " must be a number");
-      o.costs.*k.is = *x;
-      there = true;
-    }
-    if (!there) throw range_error(std::string(who) + ": costs has no \"" + f.first + "\": money_per_hour, fault_left, loss_of_use, danger_limit");
-  }
+  o.costs = job::costs_from(*c, who);
   return o;
 }
 document::value inquire(std::string_view who, const object& inputs) {
@@ -251,10 +190,12 @@ document::value inquire(std::string_view who, const object& inputs) {
     const auto* list = in.need("readings").as<object>();
     if (!list) throw range_error(std::string(who) + ": readings is an object: by test, a number, a reading, a word, or a list of these");
     for (const auto& f : list->fields) {
+      std::string last;  // label of the reading before in the list
       const auto one = [&](const document::value& v) {
-        if (const auto* w = v.as<std::string>()) return (void)s.read(f.first, *w);
+        if (const auto* w = v.as<std::string>()) return (void)(last = s.read(f.first, *w));
         try {
-          (void)s.read(f.first, reading_from(v));
+          const auto r = reading_from(v);
+          last = s.read(f.first, r, {}, r.supersedes.empty() ? std::string() : last);
         } catch (const range_error& e) {
           throw range_error(std::string(who) + ": " + f.first + ": " + e.what());
         }

@@ -96,6 +96,7 @@ std::span<const entry> catalogue() {
     subjects::diagnosis(a);
     subjects::inquiries(a);
     subjects::visit_rules(a);
+    subjects::order_of_work(a);
     for (auto& e : a) use_batches(e, table_in_use());
     return a;
   }();

@@ -26,6 +26,7 @@ void switching(std::vector<entry>& all);       // ... which terminal is fed by w
 void live_faults(std::vector<entry>& all);     // ... joints under load, unwanted trips
 void inquiries(std::vector<entry>& all);  // the subject job: which fault, which test next (families.cpp)
 void visit_rules(std::vector<entry>& all);  // ... which work has to be notified (whole_visit_rules.cpp)
+void order_of_work(std::vector<entry>& all);  // ... what is done in the time there is
 void diagnosis(std::vector<entry>& all);  // the rest of the subject decision: states, tests, scores
 
 /// A list of numbers in a field of a document; every message names the model and the field.

@@ -38,6 +38,7 @@ from ._core import (
     read_visit,
     rulebooks,
     visit_schema,
+    words,
 )
 from . import air, decision, distribution, electrical, heating, job, lighting, price, sensing, setting_out
 
@@ -87,6 +88,13 @@ def load_visit(path):
     return load(path)
 
 
+def assess_many(visits, *, rules, rule=None, threads=1, inquiries=False, progress=False):
+    """The findings of many visits in columns, on one thread or more: the same as assess() gives of each."""
+    from ._many import assess_many as many
+
+    return many(visits, rules=rules, rule=rule, threads=threads, inquiries=inquiries, progress=progress)
+
+
 def report(assessment, audience="record"):
     """A page of an assessment: one HTML file that opens offline and prints on paper.
 
@@ -128,8 +136,8 @@ def __getattr__(name):
 __all__ = [
     "Accuracy", "Assessment", "ConvergenceError", "CurvatureWarning", "DecisionRule", "Distribution", "DocumentError", "Error", "Finding",
     "Instrument", "Measured", "MeasuredArray", "MonteCarlo", "Propagated", "RangeError", "Reading", "Readings", "RelationError",
-    "RuleError", "Rulebook", "Session", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "catalogue", "correlation", "covariance",
+    "RuleError", "Rulebook", "Session", "Verdict", "Verdicts", "Visit", "__version__", "air", "assess", "assess_many", "catalogue", "correlation", "covariance",
     "coverage_factor", "decision", "decision_rules", "distribution", "electrical", "get_cmake_dir", "get_include", "heating", "job", "lighting", "load_visit",
     "measured_together", "measured_with_covariance", "message", "operating_limits", "price", "read_visit", "report", "rulebooks", "sensing", "setting_out",
-    "visit_schema",
+    "visit_schema", "words",
 ]  # fmt: skip

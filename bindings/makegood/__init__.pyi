@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: MIT
 # Written by bindings/make_stubs.py from the built module: do not edit.
 import os
+from collections.abc import Callable, Sequence
 from typing import Any, Literal
 
 from . import air as air
@@ -45,6 +46,7 @@ from ._core import (
     read_visit as read_visit,
     rulebooks as rulebooks,
     visit_schema as visit_schema,
+    words as words,
 )
 
 from ._measured import MeasuredArray as MeasuredArray
@@ -52,6 +54,7 @@ from ._slow import CurvatureWarning as CurvatureWarning
 from .session import Session as Session
 from ._rows import Readings as Readings
 from ._rows import Verdicts as Verdicts
+from ._many import Findings
 
 def get_include() -> str:
     """The folder of the C++ headers: `#include <makegood/makegood.hpp>`."""
@@ -64,6 +67,17 @@ def catalogue() -> list[dict[str, Any]]:
 
 def load_visit(path: str | os.PathLike[str]) -> Visit:
     """The visit in a JSON file. DocumentError lists every problem with its path in the document."""
+
+def assess_many(
+    visits: Sequence[Visit | dict[str, Any]],
+    *,
+    rules: str | Rulebook,
+    rule: str | DecisionRule | None = None,
+    threads: int = 1,
+    inquiries: bool = False,
+    progress: bool | Callable[[int], None] = False,
+) -> Findings:
+    """The findings of many visits in columns, on one thread or more: the same as assess() gives of each."""
 
 def report(assessment: Assessment | dict[str, Any], audience: Literal["client", "record", "quote"] = "record") -> str:
     """A page of an assessment: one HTML file that opens offline and prints on paper."""
@@ -99,6 +113,7 @@ __all__ = [
     "__version__",
     "air",
     "assess",
+    "assess_many",
     "catalogue",
     "correlation",
     "covariance",
@@ -124,4 +139,5 @@ __all__ = [
     "sensing",
     "setting_out",
     "visit_schema",
+    "words",
 ]

@@ -10,8 +10,8 @@ from __future__ import annotations
 import re
 from typing import Callable
 
-from ._sketch import _bars, _drawn, _key, _NOTHING, _paper, _say, INK, PALE, PAPER, Picture, Sketch, SOFT, WIDTH
-from ._words import _count_text, _is_number, _number, _quantity, Document
+from ._sketch import _bars, _drawn, _key, _NOTHING, _paper, _ruler, _say, INK, PALE, PAPER, Picture, Sketch, SOFT, WIDTH
+from ._words import _count_text, _is_number, _number, _quantity, decimals, Document, money
 
 
 def _hours(seconds: list[float]) -> tuple[list[float], str]:
@@ -40,9 +40,8 @@ def _warm_up(r: Document, given: Document) -> Sketch:
             f" {_quantity(r['highest_surface_c'], '°C', digits=3)} in the time shown."
         )
     axes.set_xlim(t[0], t[-1])
-    axes.set_xlabel(f"{unit} since it was switched on", labelpad=3)
-    axes.yaxis.set_major_formatter(lambda x, _: f"{x:g} °C")
-    axes.locator_params(axis="y", nbins=6, integer=True)
+    _ruler(axes, "x", f"{unit} since it was switched on")
+    _ruler(axes, "y", unit="°C")
     _key(figure, axes)
     return Sketch(figure, "How the floor warms", see)
 
@@ -54,9 +53,8 @@ def _evidence(r: Document, given: Document) -> Sketch:
     axes.plot(t, [row["whole_c"] for row in rows], color=SOFT, lw=1.6, ls="--", label="if the whole floor heated")
     axes.plot(t, [row["not_heating_c"] for row in rows], color=SOFT, lw=1.8, ls=":", label="if it did not heat at all")
     axes.plot(t, [row["read_c"] for row in rows], color=INK, marker="o", ms=7, ls="none", label="read on the display")
-    axes.set_xlabel(f"{unit} since it was switched on", labelpad=3)
-    axes.yaxis.set_major_formatter(lambda x, _: f"{x:g} °C")
-    axes.locator_params(axis="y", nbins=6, integer=True)
+    _ruler(axes, "x", f"{unit} since it was switched on")
+    _ruler(axes, "y", unit="°C")
     _key(figure, axes)
     leading = r["probabilities"].get(r.get("leading") or "")
     sure = f" ({_number(100 * leading, digits=2)} % likely)" if _is_number(leading) else ""
@@ -124,8 +122,8 @@ def _meeting(r: Document, given: Document) -> Sketch | None:
     _say(axes, q, p, _quantity(q, "l/s", digits=3), xytext=(0, 15), ha="center", weight="bold")
     axes.set_xlim(0, most * 1.04)
     axes.set_ylim(0, top)
-    axes.set_xlabel("air moved, l/s", labelpad=3)
-    axes.yaxis.set_major_formatter(lambda y, _: f"{y:g} Pa")
+    _ruler(axes, "x", "air moved, l/s")
+    _ruler(axes, "y", unit="Pa")
     _key(figure, axes)
     spread = (
         f"; between {_number(r['low_l_per_s'], digits=3)} and {_quantity(r['high_l_per_s'], 'l/s', digits=3)} is possible"
@@ -168,8 +166,8 @@ def _shower(r: Document, given: Document) -> Sketch:
     _say(axes, shower / 2, 12, "shower", ha="center", rotation=90 if shower < 0.14 * t[-1] else 0)
     axes.set_xlim(0, t[-1])
     axes.set_ylim(0, 104)
-    axes.set_xlabel("minutes", labelpad=3)
-    axes.yaxis.set_major_formatter(lambda y, _: f"{y:g} %")
+    _ruler(axes, "x", "minutes")
+    _ruler(axes, "y", unit="%")
     _key(figure, axes)
     usual, worst = (r[k].get("time_to_clear_min") for k in ("usual", "high"))
     see = (
@@ -244,7 +242,6 @@ def _zones(r: Document, given: Document) -> Sketch:
         axes.plot([x], [y], color=INK, marker="o", ms=15, mfc=PAPER, mew=1.4, ls="none", label="_")
         axes.annotate(str(i), (x, y), ha="center", va="center", weight="bold")
     axes.set_aspect("equal")
-    axes.axis("off")
     _key(figure, axes, 3)
     said = "; ".join(
         f"{i} {'outside the zones' if z == 'outside' else f'in zone {z}'}{', in doubt' if doubt else ''}"
@@ -282,10 +279,7 @@ def _ring(r: Document, given: Document) -> Sketch | None:
     for i, p in enumerate(rows):
         axes.annotate(p["name"], (0, len(rows) - 1 - i + 0.24), xycoords=("axes fraction", "data"), ha="left", va="bottom")
     axes.set_ylim(-0.5, len(rows) - 0.35)
-    axes.set_yticks([])
-    axes.spines["left"].set_visible(False)
-    axes.grid(axis="x", color=PALE, lw=0.8)
-    axes.set_xlabel("Ω", labelpad=2)
+    _ruler(axes, "x", "Ω", grid=True)
     _key(figure, axes)
     return Sketch(
         figure,
@@ -295,33 +289,24 @@ def _ring(r: Document, given: Document) -> Sketch | None:
     )
 
 
-def _money(minor: float, currency: str) -> str:
-    signs = {"GBP": "£", "EUR": "€", "USD": "$"}
-    amount = f"{minor / 100:,.2f}".replace(",", "\u202f") if abs(minor) >= 1e6 else f"{minor / 100:.2f}"
-    return f"{signs[currency]}{amount}" if currency in signs else f"{amount} {currency}"
-
-
 def _quote(r: Document, given: Document) -> Sketch | None:
     if not all(_is_number(r.get(k)) for k in ("p10_minor", "p50_minor", "p90_minor")):
         return None
     figure, axes = _paper(112, left=12, right=12, bottom=34, top=8)
-    low, middle, high = (r[k] / 100 for k in ("p10_minor", "p50_minor", "p90_minor"))
-    total, currency = r["total_minor"] / 100, r["currency"]
+    currency = r["currency"]
+    low, middle, high, total = (r[k] / 10 ** decimals(currency) for k in ("p10_minor", "p50_minor", "p90_minor", "total_minor"))
     axes.plot([low, high], [0, 0], color=SOFT, lw=9, alpha=0.5, label="_")
     axes.plot([middle], [0], color=INK, marker="|", ms=22, mew=2.4, ls="none", label="_")
     axes.plot([total], [0], color=INK, marker="D", ms=9, ls="none", label="_")
     span = max(high, total) - min(low, total) or 1.0
     side = "left" if total < min(low, total) + 0.3 * span else "right" if total > min(low, total) + 0.7 * span else "center"
-    _say(axes, total, 0, f"as quoted {_money(100 * total, currency)}", xytext=(0, 21), ha=side, weight="bold")
+    _say(axes, total, 0, f"as quoted {money(total, currency)}", xytext=(0, 21), ha=side, weight="bold")
     close = "left" if middle < min(low, total) + 0.3 * span else "right" if middle > min(low, total) + 0.7 * span else "center"
-    _say(axes, middle, 0, f"half the time below {_money(100 * middle, currency)}", xytext=(0, -21), ha=close)
+    _say(axes, middle, 0, f"half the time below {money(middle, currency)}", xytext=(0, -21), ha=close)
     axes.set_xlim(min(low, total) - 0.12 * span, max(high, total) + 0.12 * span)
     axes.set_ylim(-1, 1)
-    axes.set_yticks([])
-    axes.spines["left"].set_visible(False)
-    axes.locator_params(axis="x", nbins=5)
-    axes.xaxis.set_major_formatter(lambda x, _: _money(100 * x, currency).split(".")[0])
-    see = f"In eight of ten cases the work comes to between {_money(r['p10_minor'], currency)} and {_money(r['p90_minor'], currency)}."
+    _ruler(axes, "x", said=lambda x: money(x, currency))
+    see = f"In eight of ten cases the work comes to between {money(low, currency)} and {money(high, currency)}."
     return Sketch(figure, "What the total may come to", see)
 
 
@@ -333,7 +318,7 @@ def _choice(r: Document, given: Document) -> Sketch:
         f"{currency} expected",
         [(o["p10_cost"], o["p90_cost"]) if o["p90_cost"] > o["p10_cost"] else None for o in rows],
         ["" if o["permitted"] else "xxxx" for o in rows],
-        [_money(100 * o["expected_cost"], currency) for o in rows],
+        [money(o["expected_cost"], currency) for o in rows],
         notes=["" if o["permitted"] else "leaves danger or something unproved" for o in rows],
     )
     crossed = any(not o["permitted"] for o in rows)

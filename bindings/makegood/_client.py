@@ -10,10 +10,10 @@ from . import _charts, _overviews
 from ._parts import (
     changes,
     count,
+    danger_words,
     dangers,
     isolate,
     LEVELS,
-    money,
     name,
     NOTE,
     notifiable,
@@ -22,11 +22,12 @@ from ._parts import (
     readings_needed,
     scope,
     sentence,
+    taxed,
     terms,
     weighs_danger,
 )
 from ._style import _shape, _words, cautions, closing, figure, no_pictures, opening
-from ._words import _fails_as_read, _findings, _group, _says_as_read, Document
+from ._words import _fails_as_read, _findings, _group, _says_as_read, Document, money
 
 # Pictures that speak to somebody who does not wire houses; what is left out stands on the record.
 FOR_CLIENTS = tuple(call for call in (*_charts.CHARTS, "setting_out.place_brackets") if not call.startswith(("price.", "electrical.")))
@@ -67,7 +68,7 @@ def _tonight(a: Document) -> str:
     open_now = [(n, f) for n, f in chosen if n not in off and f["danger"].get("level") == "now"]
     for n, f in open_now:
         out.append(
-            f'<div class="danger"><h3>{escape(name(f))}: keep away</h3><p>{_words(said_of(f))} {_words(sentence(f["danger"].get("words")))}</p>'
+            f'<div class="danger"><h3>{escape(name(f))}: keep away</h3><p>{_words(said_of(f))} {_words(danger_words(f))}</p>'
         )
         out.append(f"<p><strong>{_words(sentence(f['caution']))}</strong></p>" if f.get("caution") else "")
         out.append("</div>")
@@ -81,7 +82,7 @@ def _tonight(a: Document) -> str:
         for f in (f for f in later if f["danger"].get("level") == "potential"):
             out.append(
                 f'<li><span class="subject">{escape(name(f))}</span> <span class="tag">{LEVELS["potential"]}</span><br>{_words(said_of(f))}'
-                f' {_words(sentence(f["danger"].get("words")))}'
+                f' {_words(danger_words(f))}'
             )
             out.append(f" <strong>{_words(sentence(f['caution']))}</strong>" if f.get("caution") else "")
             out.append("</li>")
@@ -116,7 +117,7 @@ def _works(a: Document) -> str:
             danger = f.get("danger") or {}
             if danger.get("level") in ("investigate", "improve"):  # the others stand with their cautions above
                 left = (
-                    f" {_words(sentence(danger.get('words')))}"
+                    f" {_words(danger_words(f))}"
                     + (f" <strong>{_words(sentence(f['caution']))}</strong>" if f.get("caution") else "")
                     + left
                 )
@@ -186,15 +187,15 @@ def _doable(a: Document) -> str:
     out = ['<section aria-labelledby="doable"><h2 id="doable">What can be done, what does it cost, and what does it leave open?</h2>', body]
     if quote.get("total"):
         out.append(
-            f"<p>The work that was chosen comes to <strong>{_words(money(quote['total'], quote.get('currency') or ''))}</strong>, tax included; the"
-            " lines stand in the quote.</p>"
+            f"<p>The work that was chosen comes to <strong>{_words(money(quote['total'], quote.get('currency') or ''))}</strong>"
+            f"{', tax included' if taxed(quote) else ''}; the lines stand in the quote.</p>"
         )
     return "".join(out) + "</section>"
 
 
 def _next(a: Document) -> str:
     parts = [
-        ("In this order", order_of_work(a)),
+        ("In this order", order_of_work(a, plain=True)),
         ("What has to be measured first", readings_needed(a, numbers=False)),
         ("Who may do it, and who has to be told", notifiable(a, sources=False)),
     ]

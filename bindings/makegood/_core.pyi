@@ -357,6 +357,22 @@ class Finding:
     @property
     def next(self) -> str: ...
     @property
+    def kind(self) -> str: ...
+    @property
+    def call(self) -> str: ...
+    @property
+    def electrician(self) -> str: ...
+    @property
+    def consequence(self) -> str: ...
+    @property
+    def caution(self) -> str: ...
+    @property
+    def circuit(self) -> str: ...
+    @property
+    def danger(self) -> str: ...
+    @property
+    def outcome(self) -> str: ...
+    @property
     def verdict(self) -> Verdict: ...
 
 @final
@@ -390,7 +406,10 @@ def read_visit(document: dict[str, Any]) -> Visit:
     """A visit from a dict; DocumentError lists all problems with their paths."""
 
 def assess(visit: Visit, *, rules: str | Rulebook, rule: str | DecisionRule | None = None) -> Assessment:
-    """Every check that the readings allow, and what is still to be measured."""
+    """Every check that the readings allow, what is wrong with what does not work, what is still to be measured, and what follows: isolating, options with price, an order of work."""
+
+def words() -> dict[str, Any]:
+    """Words and judgement that stand beside numbers: "checks" by name, "observations" by kind, and a "glossary"."""
 
 def decision_rules() -> list[dict[str, Any]]:
     """The decision rules by name: guard bands w in units of U, probabilities, source and grade."""

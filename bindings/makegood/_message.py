@@ -5,9 +5,10 @@ from __future__ import annotations
 
 import textwrap
 
-from ._parts import dangers, LEVELS, minutes, name, NOTE, price_of, sentence, weighs_danger
+from ._parts import danger_words, dangers, is_isolating, LEVELS, minutes, name, NOTE, price_of, sentence, weighs_danger
 from ._words import (
     _as_document,
+    _count_text,
     _doubtful_value,
     _fails_as_read,
     _group,
@@ -47,7 +48,7 @@ def _warnings(a: Document) -> list[list[str]]:
         )
     names = [str(item.get("what") or item.get("circuit") or "") for item in off]
     long = [f"{w}: {' '.join(sentence(s) for s in (item.get('why') or [])[:1])} {sentence(item.get('until'))}" for w, item in zip(names, off)]
-    apart = [f"{name(f)}: keep away. {sentence(f['danger'].get('words'))}" for f in open_now]
+    apart = [f"{name(f)}: keep away. {danger_words(f) or sentence(f.get('client') or f.get('plain'))}" for f in open_now]
     away = ", ".join(dict.fromkeys(name(f) for f in open_now))
     short = [*([f"KEEP OFF: {', '.join(names)}."] if names else []), *([f"KEEP AWAY FROM: {away}."] if away else [])]
     middle = [
@@ -66,6 +67,15 @@ def _low(said: str) -> str:
     return said[:1].lower() + said[1:] if not said[1:2].isupper() else said
 
 
+def _are(n: int, words: str) -> str:
+    return f"{n} {'is' if n == 1 else 'are'} {words}"
+
+
+def _next(step: Document) -> str:
+    title, subject = str(step["title"]).rstrip("."), str(step.get("subject") or "")
+    return f"Next: {title}" + (f" ({subject})." if subject and subject.casefold() not in title.casefold() else ".")
+
+
 _NO_CERTIFICATE = "Suggested; no certificate."
 
 
@@ -82,14 +92,15 @@ def message(assessment: Document, limit: int = 480) -> str:
     unknown = len(_group(a, "undecided"))
     good = len(_group(a, "pass"))
     plan: Document = a.get("order_of_work") or {}
-    following = next(iter(plan.get("steps") or []), None) or next(iter(plan.get("left_out") or []), None)
-    works = f"{good} of {good + len(_group(a, 'fail')) + unknown} answers are good"
-    counts = works + (f", {unknown} not known yet." if unknown else ".")
+    bad = len(_group(a, "fail"))
+    following = next((s for s in [*(plan.get("steps") or []), *(plan.get("left_out") or [])] if s.get("title") and not is_isolating(s)), None)
+    counts = f"Of {_count_text(good + bad + unknown, 'thing', 'things')} asked, {_are(good, 'in order')}"
+    counts += "".join(f", {_are(n, words)}" for n, words in ((bad, "not"), (unknown, "not known yet")) if n) + "."
     told = {str(item.get("what")) for item in a.get("isolate") or []} | (set() if weighs_danger(a) else set(fails))
     fails = [f for f in fails if f not in told]
     rest = [
         counts if a.get("findings") else "",
-        f"Next: {following.get('title') or ''}" + (f" ({following['subject']})." if following.get("subject") else ".") if following else "",
+        _next(following) if following else "",
     ]
     rest = [words for words in rest if words]
     if fails:  # said where there is room left
@@ -147,7 +158,7 @@ def _off(a: Document) -> list[str]:
         lines += _titled("Dangers besides")
         for f in other:
             level = LEVELS.get(f["danger"].get("level") or "", "")
-            lines += _wrapped(f"{name(f)} ({level}): {sentence(f['danger'].get('words'))}", "  ", "    ")
+            lines += _wrapped(f"{name(f)} ({level}): {danger_words(f) or sentence(f.get('client') or f.get('plain'))}", "  ", "    ")
     return [*lines, *_wrapped(NOTE, "  ")] if lines else []
 
 

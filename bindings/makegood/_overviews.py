@@ -5,9 +5,9 @@ from __future__ import annotations
 
 from typing import Any
 
-from ._charts import _money, _quote
+from ._charts import _quote
 from ._sketch import _bars, _drawn, _NOTHING, _paper, INK, PALE, PAPER, Picture, Sketch, SOFT
-from ._words import _direction, _findings, _is_number, _limits, _number, _place, Document
+from ._words import _direction, _findings, _is_number, _limits, _number, _place, Document, money
 
 # What a check is about, in few words, beside its mark; a check that is not here is said by its question.
 SHORT = {
@@ -22,6 +22,7 @@ SHORT = {
     "check_duct_pressure": "duct",
     "check_air_changes": "air changes",
     "check_overrun": "fan running on",
+    "check_additional_protection": "sensitive safety switch",
     "check_continuity": "joined through",
     "check_polarity": "wires the right way",
 }
@@ -53,6 +54,8 @@ def _rows(a: Document) -> list[tuple[str, str, str, float, float, float, int]]:
         value = float(v.get("upper") or v.get("limit") or 1.0) * 10 if no_trip else _place(v)
         if value is None:
             continue
+        if not v.get("unit") and value in (0.0, 1.0) and v.get("limit") in (0.0, 1.0):
+            continue  # a yes or a no: it has no place on a scale
         used = _used(v, value)
         if used is None:
             continue
@@ -126,7 +129,6 @@ def margins(a: Document, key: str) -> Picture | None:
         ):
             if marks[kind]:
                 axes.plot(*zip(*marks[kind]), color=INK, marker=marker, mfc=face, mec=edge, mew=1.1, ms=size, ls="none", label="_", clip_on=False)
-        axes.axis("off")
         far = [row for row in rows if row[2] == "fail"]
         words = f"{len(far)} of {len(rows)} {'lies' if len(far) == 1 else 'lie'} beyond the line."
         see = f"All limits stand at the heavy line. Dots keep to it, diamonds do not, crosses are not known. {words}"
@@ -136,9 +138,9 @@ def margins(a: Document, key: str) -> Picture | None:
 
 
 def options(group: Document, key: str) -> Picture | None:
-    """What each way costs and leaves open."""
+    """What each way costs and leaves open; where fewer than three prices differ, the list says it as well."""
     listed = [o for o in group.get("list") or [] if _amount(o.get("price")) is not None]
-    if len(listed) < 2:
+    if len({o["price"] for o in listed}) < 3:
         return None
 
     def make() -> Sketch:
@@ -159,7 +161,7 @@ def options(group: Document, key: str) -> Picture | None:
             currency,
             pairs,
             ["////" if o.get("recommended") else "" for o in listed],
-            [_money(100 * p, currency).removesuffix(".00") for p in prices],
+            [money(o["price"], currency) for o in listed],
             notes=notes,
         )
         see = "The longer the bar, the more it costs" + ("; a thin line shows how far it can go" if any(pairs) else "") + "."

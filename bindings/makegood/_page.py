@@ -14,7 +14,7 @@ from html import escape
 from . import _record
 from ._drawing import _drawing, _mark
 from ._message import message, text
-from ._parts import LEVELS, name as _name, NOTE, sentence
+from ._parts import danger_words, LEVELS, name as _name, NOTE, sentence
 from ._style import _formula, _shape, _words, cautions, closing, opening
 from ._words import (
     _as_document, _AS_READ, _count_text, _fails_as_read, _findings, _GRADES, _group, _GROUPS, _is_number, _limit_text, _margin_text,
@@ -118,7 +118,7 @@ def _article(n: int, f: Document, level: str) -> str:
 
     danger = f.get("danger")
     if isinstance(danger, dict):
-        said = f"{sentence(LEVELS.get(danger.get('level') or '', danger.get('level')))} {sentence(danger.get('words'))}"
+        said = f"{sentence(LEVELS.get(danger.get('level') or '', danger.get('level')))} {danger_words(f)}".strip()
         code = " ".join(x for x in (danger.get("code") or "", f"({danger['source']})" if danger.get("source") else "") if x)
         code = f" {escape(code)}." if code else ""
         out.append(f'<p><strong>Danger:</strong> {_words(said)}{code} <span class="note">{escape(NOTE)}</span></p>')
@@ -237,6 +237,7 @@ def report(assessment: Document, audience: str = "record") -> str:
     add(_overview(a) if findings else "<p>Nothing was asked, so nothing was found: no reading in this visit can be held against a limit.</p>")
     add("</section>")
     add(_record.put_right(a))
+    add(_record.readings(a))
     if findings:
         add('\n<section aria-labelledby="each"><h2 id="each">Each question in turn</h2>')
         add("<p>A drawing shows the limit and the value to scale:</p>")

@@ -9,11 +9,12 @@ from typing import Any
 
 from . import _overviews
 from ._style import _shape, _words, figure
-from ._words import _count_text, _findings, _is_number, _number, Document
+from ._words import _count_text, _findings, _is_number, _number, Document, money
 
 LEVELS = {"now": "dangerous now", "potential": "can become dangerous", "investigate": "to be looked into soon", "improve": "to be improved"}
 NOTE = "Suggested; not a certificate or condition report."
-_SIGNS = {"GBP": "£", "EUR": "€", "USD": "$"}
+# The words of a danger that say no more than its level does.
+_LEVEL_WORDS = ("dangerous now", "may become dangerous", "to be looked into", "could be better")
 
 
 def sentence(said: Any) -> str:
@@ -22,18 +23,6 @@ def sentence(said: Any) -> str:
     if not words:
         return ""
     return words[0].upper() + words[1:] + ("" if words[-1] in ".!?…" else ".")
-
-
-def money(price: Any, currency: str, whole_digits: bool = False) -> str:
-    """An amount as it is said; empty where there is none. The digits are those of the document; noughts alone are left out unless asked for."""
-    if price in (None, ""):
-        return ""
-    whole, dot, rest = str(price).partition(".")
-    sign, whole = ("−", whole[1:]) if whole.startswith("-") else ("", whole)
-    if whole.isdigit() and len(whole) > 4:
-        whole = f"{int(whole):,}".replace(",", "\u202f")
-    amount = whole + (dot + rest if rest.strip("0") or whole_digits else "")
-    return f"{sign}{_SIGNS[currency]}{amount}" if currency in _SIGNS else f"{sign}{amount}\u00a0{currency}".rstrip()
 
 
 def minutes(m: Any) -> str:
@@ -61,6 +50,17 @@ def name(f: Document) -> str:
     return f.get("subject") or f.get("path") or "Unnamed"
 
 
+def danger_words(f: Document) -> str:
+    """What can happen, where the danger says more of it than its level."""
+    words = (f.get("danger") or {}).get("words") or ""
+    return "" if words.rstrip(".").lower() in _LEVEL_WORDS else sentence(words)
+
+
+def is_isolating(step: Document) -> bool:
+    """Whether a step of the order of work is to switch something off and leave it off."""
+    return str(step.get("id") or "").startswith("safe:") or (step.get("title") or "").lower().startswith(("isolate", "leave it isolated"))
+
+
 def isolate(a: Document) -> str:
     """What must be off tonight: why, how, until when."""
     out = []
@@ -68,9 +68,8 @@ def isolate(a: Document) -> str:
     for item in a.get("isolate") or []:
         out.append(f'<div class="danger"><h3>{escape(sentence(item.get("what")).rstrip("."))}: off</h3>')
         out.append(f"<p>{_words(' '.join(sentence(w) for w in item.get('why') or []))}</p>")
-        for n in item.get("findings") or []:
-            if findings.get(n, {}).get("caution"):
-                out.append(f"<p><strong>{_words(sentence(findings[n]['caution']))}</strong></p>")
+        warned = dict.fromkeys(str(findings[n]["caution"]) for n in item.get("findings") or [] if findings.get(n, {}).get("caution"))
+        out.extend(f"<p><strong>{_words(sentence(w))}</strong></p>" for w in warned)
         out.append("".join(f"<p>{_words(sentence(h))}</p>" for h in item.get("how") or []))
         if item.get("until"):
             out.append(f"<p>{_words(sentence(item['until']))}</p>")
@@ -95,6 +94,10 @@ def changes(a: Document) -> str:
             out.append(f"<p>No longer there: {_words(', '.join(c['ends']))}.</p>")
         out.append("</div>")
     return "".join(out)
+
+
+def taxed(quote: Document) -> bool:
+    return bool(str(quote.get("vat") or "").strip("0."))
 
 
 def price_of(o: Document) -> str:
@@ -128,34 +131,57 @@ def option(o: Document) -> str:
 
 def options(a: Document, key: str) -> str:
     out = []
+    said: set[str] = set()
     for i, group in enumerate(a.get("options") or []):
         listed = group.get("list") or []
         if not listed:
             continue
         title = ": ".join(x for x in (group.get("subject") or group.get("about") or "", group.get("for") or "") if x)
         out.append(f'<div class="choice"><h3>{escape(title)}</h3>')
-        out.append(figure(_overviews.options(group, f"{key}{i}")))
+        out.append(figure(_overviews.options(group, f"{key}{i}"), said))
         out.append(f'<ul class="way">{"".join(option(o) for o in listed)}</ul></div>')
     return "".join(out)
 
 
-def order_of_work(a: Document) -> str:
+def surer(what: str) -> str:
+    """A reading in plain words: how sure it has to be is for the one who takes it."""
+    return re.sub(r"\ba reading of (.*?) with a standard uncertainty of .*$", r"a surer reading of \1", what)
+
+
+def _about(*said: str) -> str:
+    about = ", ".join(x for x in said if x)
+    return f" ({_words(about)})" if about else ""
+
+
+def order_of_work(a: Document, plain: bool = False) -> str:
     plan: Document = a.get("order_of_work") or {}
-    out = [f"<p>{_words(' '.join(sentence(t) for t in plan['text']))}</p>"] if plan.get("text") else []
-    if plan.get("steps"):
+    steps, waiting = plan.get("steps") or [], plan.get("left_out") or []
+    titles = [s["title"] for s in [*steps, *waiting] if s.get("title")]
+    # Sentences that tell the steps one by one again are left out; what is said of the whole stays.
+    whole = [t for t in plan.get("text") or [] if not any(x in t for x in titles) and not re.match(r'(?:Isolate|Open|Close|Switch) "', t)]
+    fits = plan.get("fits_probability")
+    if plain and _is_number(fits):
+        whole = [f"It fits into the time in {_number(100 * fits, digits=2)} of 100 cases" if "probability" in t else t for t in whole]
+    out = [f"<p>{_words(' '.join(sentence(t) for t in whole))}</p>"] if whole else []
+    if steps:
         out.append('<ol class="order">')
-        for s in plan["steps"]:
-            out.append(f"<li><strong>{escape(s.get('title') or '')}</strong>")
-            about = ", ".join(escape(x) for x in (s.get("subject") or "", minutes(s.get("minutes"))) if x)
-            out.append(f" ({about})" if about else "")
-            out.append(f'<br><span class="soft">{_words(sentence(s["why"]))}</span>' if s.get("why") else "")
+        for s in steps:
+            title, subject = s.get("title") or "", s.get("subject") or ""
+            out.append(f"<li><strong>{_words(surer(title) if plain else title)}</strong>")
+            out.append(_about("" if subject.casefold() in title.casefold() else subject, minutes(s.get("minutes"))))
+            why = re.sub(r"It removes [\d.]+ % of the risk\.?", "", s.get("why") or "").strip() if plain else s.get("why")
+            out.append(f'<br><span class="soft">{_words(sentence(why))}</span>' if why else "")
             out.append("</li>")
         out.append("</ol>")
-    if plan.get("left_out"):
+    if waiting:
         out.append("<p>Has to wait:</p><ul>")
-        for s in plan["left_out"]:
-            about = f" ({escape(s['subject'])})" if s.get("subject") else ""
-            out.append(f"<li>{escape(s.get('title') or '')}{about}: {_words(sentence(s.get('why') or 'no time was left'))}</li>")
+        last = ""
+        for s in sorted(waiting, key=lambda s: [w.get("why") for w in waiting].index(s.get("why"))):
+            why = sentence(s.get("why") or "no time was left")
+            title = s.get("title") or ""
+            shown = _words(surer(title) if plain else title) + _about(s.get("subject") or "")
+            out.append(f"<li>{shown}{'.' if why == last else ': ' + _words(why)}</li>")
+            last = why
         out.append("</ul>")
     return "".join(out)
 
@@ -182,16 +208,19 @@ def readings_needed(a: Document, numbers: bool) -> str:
     """Dead ones first: an offered order, as the assessment has it within each kind."""
     wanted = sorted(a.get("readings_needed") or [], key=lambda r: bool(r.get("live")))
     out = []
+    warned: set[str] = set()
     for r in wanted:
+        what, caution = str(r.get("what") or ""), str(r.get("caution") or "")
         about = "; ".join(
             x for x in (r.get("subject") or "", minutes(r.get("minutes")), "with the power on" if r.get("live") else "with the power off") if x
         )
-        out.append(f"<li><strong>{escape(r.get('what') or '')}</strong> ({escape(about)}). {_words(sentence(r.get('why')))}")
+        out.append(f"<li><strong>{_words(what if numbers else surer(what))}</strong> ({escape(about)}). {_words(sentence(r.get('why')))}")
         if numbers:
             out.append("".join(f" {_words(sentence(x))}" for x in r.get("first") or []))
             if r.get("settles"):
                 out.append(" Settles: " + ", ".join(f'<a href="#f{n}">{n}</a>' for n in r["settles"] if n in dict(_findings(a))) + ".")
-        out.append(f" <strong>{_words(sentence(r['caution']))}</strong>" if r.get("caution") else "")
+        out.append(f" <strong>{_words(sentence(caution))}</strong>" if caution and caution not in warned else "")
+        warned.add(caution)
         out.append("</li>")
     return f'<ol class="order">{"".join(out)}</ol>' if out else ""
 
@@ -216,13 +245,18 @@ def terms(a: Document, said: str) -> str:
     """The words of the glossary that occur in what was said, with what they mean."""
     known = glossary()
     shown = said.casefold()
-    chosen = sorted((t for t in known if t in (a.get("terms") or []) or _occurs(t.casefold(), shown)), key=str.casefold)
-    items = "".join(f"<div><dt>{escape(t)}</dt><dd>{_words(known[t])}</dd></div>" for t in chosen)
+    chosen = {t for t in known if t in (a.get("terms") or []) or _occurs(t.casefold(), shown)}
+    new = chosen
+    while new:  # a term that explains another one is explained as well
+        told = " ".join(known[t] for t in sorted(new)).casefold()
+        new = {t for t in known if t not in chosen and _occurs(t.casefold(), told)}
+        chosen |= new
+    items = "".join(f"<div><dt>{escape(t)}</dt><dd>{_words(known[t])}</dd></div>" for t in sorted(chosen, key=str.casefold))
     return f'<dl class="terms">{items}</dl>' if items else ""
 
 
 def _occurs(term: str, said: str) -> bool:
-    return re.search(rf"(?<!\w){re.escape(term)}(?:s|es)?(?!\w)", said) is not None
+    return term in said and re.search(rf"(?<!\w){re.escape(term)}(?:s|es)?(?!\w)", said) is not None
 
 
 def count(n: int, one: str, many: str) -> str:

@@ -6,16 +6,16 @@ from __future__ import annotations
 from html import escape
 
 from . import _overviews
-from ._parts import dangers, money, name, NOTE, options, scope, sentence
+from ._parts import danger_words, dangers, is_isolating, name, NOTE, options, price_of, scope, sentence, taxed
 from ._style import _words, cautions, closing, figure, no_pictures, opening
-from ._words import _is_number, _number, Document
+from ._words import _is_number, _number, Document, money
 
 
 def _minor(q: Document, key: str) -> str:
     """An amount of the quote in major units; the quote holds it in minor ones."""
     x = q.get(key)
     digits = len(str(q.get("net") or "0.00").partition(".")[2])
-    return money(f"{x / 10**digits:.{digits}f}", q.get("currency") or "", whole_digits=True) if _is_number(x) else ""
+    return money(f"{x / 10**digits:.{digits}f}", q.get("currency") or "") if _is_number(x) else ""
 
 
 def _row(words: str, amount: str, of: str = "div", kind: str = "") -> str:
@@ -24,7 +24,7 @@ def _row(words: str, amount: str, of: str = "div", kind: str = "") -> str:
 
 def _lines(q: Document) -> str:
     def exact(price: object) -> str:
-        return money(price, q.get("currency") or "", whole_digits=True)
+        return money(price, q.get("currency") or "")
 
     out = ['<ul class="way">']
     for x in q.get("client_lines") or q.get("lines") or []:
@@ -59,40 +59,52 @@ def _sure(q: Document) -> str:
 
 
 def _not_in_it(a: Document) -> str:
-    items = [
-        f"{s.get('title') or ''}{' (' + s['subject'] + ')' if s.get('subject') else ''}: {sentence(s.get('why') or 'no time was left')}"
-        for s in (a.get("order_of_work") or {}).get("left_out") or []
-    ]
+    """The works and remedies that were not chosen: their names alone, and what they cost where a price is known."""
+    items = []
     for group in a.get("options") or []:
-        items += [
-            f"{o.get('title') or ''} ({group.get('subject') or ''}): {sentence(o.get('why') or 'no price is known yet')}"
-            for o in group.get("list") or []
-            if o.get("price") in (None, "")
-        ]
-    out = "<ul>" + "".join(f"<li>{_words(i)}</li>" for i in dict.fromkeys(items)) + "</ul>" if items else ""
+        listed = group.get("list") or []
+        if any(o.get("chosen") for o in listed):
+            continue  # what it is about is dealt with: the other ways stand below
+        for o in [o for o in listed if o.get("recommended")] or listed[:1]:
+            items.append(f"{group.get('subject') or ''}: {_low(o.get('title') or 'nothing is known yet')} ({price_of(o)})")
+    chosen = {str(x.get("name")) for x in (a.get("quote") or {}).get("lines") or []}
+    for s in (a.get("order_of_work") or {}).get("left_out") or []:
+        if not str(s.get("id") or "").startswith("read:") and not is_isolating(s) and s.get("title") not in chosen:
+            if not any(_low(s.get("title") or "") in item for item in items):
+                items.append(": ".join(x for x in (s.get("subject") or "", _low(s.get("title") or "")) if x))
+    out = "<p>These works were not chosen:</p><ul>" + "".join(f"<li>{_words(i)}.</li>" for i in dict.fromkeys(items)) + "</ul>" if items else ""
     unseen = scope(a)
     return out + (f"<p>Not looked at, so not priced:</p>{unseen}" if unseen else "")
+
+
+def _low(said: str) -> str:
+    return said[:1].lower() + said[1:] if not said[1:2].isupper() else said
 
 
 def _stays_off(a: Document) -> str:
     rows = [f"<li><strong>{escape(str(i.get('what') or ''))}</strong>. {_words(sentence(i.get('until')))}</li>" for i in a.get("isolate") or []]
     told = {n for i in a.get("isolate") or [] for n in i.get("findings") or []}
     rows += [
-        f"<li><strong>{escape(name(f))}</strong>: keep away. {_words(sentence(f['danger'].get('words')))}</li>"
+        f"<li><strong>{escape(name(f))}</strong>: keep away. {_words(danger_words(f) or sentence(f.get('client') or f.get('plain')))}</li>"
         for n, f in dangers(a)
         if f["danger"].get("level") == "now" and n not in told
     ]
     return f'<ul>{"".join(rows)}</ul><p class="note">{escape(NOTE)}</p>' if rows else ""
 
 
+def _low_article(title: str) -> str:
+    first, space, rest = title.partition(" ")
+    return first.lower() + space + rest if first in ("A", "An", "The") else title
+
+
 def quote(a: Document) -> str:
     """The page of a price."""
     q: Document = a.get("quote") or {}
-    out = opening(a, f"A price for {a['title']}" if a.get("title") else "A price", "cost", "To the price")
+    out = opening(a, f"Price: {_low_article(a['title'])}" if a.get("title") else "A price", "cost", "To the price")
     if q.get("total"):
         out.append(
             f'<p class="said">The work that was chosen comes to <strong>{_words(money(q["total"], q.get("currency") or ""))}</strong>'
-            + (", tax included" if q.get("vat") not in (None, "", "0.00") else "")
+            + (", tax included" if taxed(q) else "")
             + ".</p>"
         )
     else:

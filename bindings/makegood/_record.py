@@ -10,7 +10,7 @@ from typing import Any
 from . import _charts, _overviews
 from ._parts import changes, dangers, isolate, LEVELS, minutes, name, NOTE, notifiable, options, order_of_work, readings_needed, scope, sentence
 from ._style import _words, figure, no_pictures
-from ._words import _findings, _is_number, _number, _quantity, Document
+from ._words import _findings, _is_number, _number, _quantity, Document, money
 
 
 def _section(id: str, title: str, body: str) -> str:
@@ -18,21 +18,79 @@ def _section(id: str, title: str, body: str) -> str:
 
 
 def dangerous(a: Document) -> str:
-    """What must be off, then every finding with a danger: its level, code, source, where it is said in full."""
-    rows = []
+    """What must be off, then the findings with a danger by level: level, code and source once, then where each is said in full."""
+    groups: dict[tuple[str, str, str], list[tuple[int, Document]]] = {}
     for n, f in dangers(a):
         d = f["danger"]
-        code = ", ".join(x for x in (d.get("code") or "", d.get("source") or "") if x)
-        rows.append(
-            f'<li><a href="#f{n}">{n}. {escape(name(f))}</a> <span'
-            f' class="tag">{escape(LEVELS.get(d.get("level") or "", d.get("level") or ""))}</span><br>{_words(sentence(d.get("words")))}'
-        )
-        rows.append(f' <span class="soft">{escape(code)}.</span></li>' if code else "</li>")
+        groups.setdefault((d.get("level") or "", d.get("code") or "", d.get("source") or ""), []).append((n, f))
+    rows = []
+    for (level, code, source), found in groups.items():
+        shown = (f' <span class="tag">{escape(code)}</span>' if code else "") + f' <span class="note">{escape(NOTE)}</span>'
+        where = f'<br><span class="small">{escape(source)}.</span>' if source else ""
+        rows.append(f'<li><strong>{escape(sentence(LEVELS.get(level, level)).rstrip("."))}</strong>{shown}{where}<br>')
+        rows.append("; ".join(f'<a href="#f{n}">{n}. {escape(name(f))}</a>' for n, f in found) + ".</li>")
     listed = f'<ul class="way">{"".join(rows)}</ul>' if rows else ""
     off = isolate(a)
-    return (
-        _section("dangers", "What is dangerous, and what must be off", off + listed + f'<p class="note">{escape(NOTE)}</p>') if off or listed else ""
-    )
+    note = f'<p class="note">{escape(NOTE)}</p>' if off and not listed else ""
+    return _section("dangers", "What is dangerous, and what must be off", off + listed + note)
+
+
+_READING_KINDS = {"nameplate": "from the nameplate", "estimated": "an estimate", "told": "as told, not read"}
+
+
+def readings(a: Document) -> str:
+    """Every reading as it was taken: a table where there is room, a list on a phone; then the instruments."""
+    known = {str(i.get("id")): i.get("description") or str(i.get("id")) for i in a.get("instruments") or []}
+    taken = a.get("readings") or []
+    replaced = {str(r.get("supersedes")) for r in taken if r.get("supersedes")}
+    columns = ("Where", "What", "Read", "Instrument", "Circuit", "Time", "Note")
+    rows = []
+    last = None
+    for r in taken:
+        state = str(r.get("circuit_state") or "").replace("_", " ")
+        volts = f"tested at {_quantity(r['test_voltage_v'], 'V')}" if _is_number(r.get("test_voltage_v")) else ""
+        kind = str(r.get("kind") or "")
+        old = "an earlier reading, taken again since" if r.get("path") and str(r["path"]) in replaced else ""
+        again = "taken again" if r.get("supersedes") else ""
+        note = "; ".join(x for x in (_READING_KINDS.get(kind, "" if kind == "measured" else kind), old or again, str(r.get("note") or "")) if x)
+        where = r.get("subject") or r.get("path") or ""
+        cells = (
+            where,
+            r.get("what") or "",
+            r.get("said") or _value_said(r),
+            known.get(str(r.get("instrument") or ""), str(r.get("instrument") or "")),
+            ", ".join(x for x in (state, volts) if x),
+            r.get("time") or "",
+            sentence(note),
+        )
+        strong = "" if where == last else ' class="new"'
+        last = where
+        inner = "".join(
+            f'<td{" class=empty" if not said else ""}>{_words(str(said))}</td>' for said in cells
+        )
+        rows.append(f"<tr{strong}>{inner}</tr>")
+    table = ""
+    if rows:
+        head = "".join(f'<th scope="col">{c}</th>' for c in columns)
+        table = f'<table class="readings"><thead><tr>{head}</tr></thead><tbody>{"".join(rows)}</tbody></table>'
+    tools = []
+    for i in a.get("instruments") or []:
+        when = f", calibrated {i['calibrated']}" if i.get("calibrated") else ", no calibration is stated"
+        said = i.get("accuracy") or []
+        accuracy = "; ".join(str(x) for x in ([said] if isinstance(said, str) else said) if isinstance(x, str))
+        tools.append(
+            f"<li><strong>{escape(sentence(i.get('description') or i.get('id')).rstrip('.'))}</strong>{escape(when)}. "
+            + (_words(sentence(accuracy)) if accuracy else "No accuracy is stated: the worst case of its class is taken where one is known.")
+            + "</li>"
+        )
+    return _section("readings", "Readings", table) + _section("tools", "Instruments", f'<ul class="way">{"".join(tools)}</ul>' if tools else "")
+
+
+def _value_said(r: Document) -> str:
+    if not _is_number(r.get("value")):
+        return str(r.get("state") or "not measured").replace("_", " ")
+    said = _quantity(r["value"], r.get("unit") or "")
+    return {"above": f"more than {said}", "below": f"less than {said}"}.get(str(r.get("state") or ""), said)
 
 
 def put_right(a: Document) -> str:
@@ -49,9 +107,9 @@ def _test(t: Document) -> str:
     )
 
 
-def _act(o: Document) -> str:
+def _act(o: Document, currency: str) -> str:
     facts = [
-        f"costs {_number(o['money'])}" if _is_number(o.get("money")) else "",
+        f"costs {money(o['money'], currency)}" if _is_number(o.get("money")) else "",
         minutes(o.get("minutes")),
         f"expected loss {_number(o['expected_loss'])}" if _is_number(o.get("expected_loss")) else "",
         f"best with probability {_number(o['best_probability'], digits=2)}" if _is_number(o.get("best_probability")) else "",
@@ -62,9 +120,15 @@ def _act(o: Document) -> str:
     return f"<li><strong>{escape(o.get('title') or o.get('id') or '')}</strong> ({_words('; '.join(x for x in facts if x))}).{leaves}</li>"
 
 
+def _priced(a: Document) -> list[Document]:
+    """What in the assessment has a currency."""
+    return [a.get("quote") or {}, *(o for group in a.get("options") or [] for o in group.get("list") or [])]
+
+
 def explained(a: Document) -> str:
     """Each diagnosis: what it rests on, the probabilities, what would tell more, what can be done."""
     out = []
+    currency = next((str(o["currency"]) for o in _priced(a) if o.get("currency")), "")
     for i, d in enumerate(a.get("diagnoses") or []):
         out.append(f"<h3>{escape(': '.join(x for x in (d.get('name') or d.get('id') or '', d.get('title') or '') if x))}</h3>")
         out.append(f"<p>{_words(' '.join(sentence(e) for e in d.get('explain') or []))}</p>")
@@ -80,6 +144,9 @@ def explained(a: Document) -> str:
             )
         out.append(f'<ul class="way">{"".join(rows)}</ul>' if rows else "")
         read = [r for r in d.get("predicted") or d.get("readings") or [] if isinstance(r, dict) and ("predicted" in r or "read" in r)]
+        if not read:
+            told = [x for x in map(_told, d.get("readings") or []) if x]
+            out.append(f"<p>It rests on: {_words('; '.join(told))}.</p>" if told else "")
         if read:
             items = "".join(
                 f"<li>{escape(str(r.get('what') or r.get('id') or ''))}: read {_value(r.get('read'), r)}; foretold"
@@ -89,11 +156,24 @@ def explained(a: Document) -> str:
             out.append(f"<p>What was read, and what the first of them foretells:</p><ul>{items}</ul>")
         for title, rows in (
             ("What would tell more", [_test(t) for t in d.get("tests") or []]),
-            ("What can be done about it", [_act(o) for o in d.get("acts") or []]),
+            ("What can be done about it", [_act(o, currency) for o in d.get("acts") or []]),
         ):
             out.append(f"<p>{title}:</p><ul>{''.join(rows)}</ul>" if rows else "")
         out.append("".join(f"<p class='small'>{_words(sentence(x.get('text') if isinstance(x, dict) else x))}</p>" for x in d.get("notes") or []))
     return _section("why", "What explains the readings", "".join(out))
+
+
+def _told(r: Any) -> str:
+    """A reading of a diagnosis: the test it belongs to, and what it gave."""
+    if not isinstance(r, dict):
+        return ""
+    key = re.sub(r" #1$", "", str(r.get("label") or r.get("test") or ""))
+    test, space, which = key.partition(" ")
+    words, unit = _unit_of(test)
+    state, value = str(r.get("state") or ""), r.get("value")
+    said = _quantity(value, unit) if _is_number(value) else str(r.get("outcome") or "") or state.replace("_", " ")
+    said = {"above": f"more than {said}", "below": f"less than {said}"}.get(state, said)
+    return ": ".join(x for x in (words + space + which, said) if x)
 
 
 def _value(x: Any, r: Document) -> str:
@@ -134,14 +214,19 @@ _UNITS = (
 )
 
 
-def _fact(key: str, value: Any) -> str:
-    """A number of a result, by the name of its field: "pressure_pa": 40.4 is "pressure", "40.4 Pa"."""
+def _unit_of(key: str) -> tuple[str, str]:
+    """The name of a field in words, and its unit: "highest_surface_c" is ("highest surface", "°C")."""
     unit = ""
     for end, word in _UNITS:
         if key.endswith(end):
             key, unit = key[: -len(end)] + ("" if word else end), word
             break
-    said = re.sub(r"_+", " ", key).strip() or "value"
+    return re.sub(r"_+", " ", key).strip() or "value", unit
+
+
+def _fact(key: str, value: Any) -> str:
+    """A number of a result, by the name of its field: "pressure_pa": 40.4 is "pressure", "40.4 Pa"."""
+    said, unit = _unit_of(key)
     return f"<div><dt>{escape(said)}</dt><dd>{escape(_quantity(value, unit))}</dd></div>"
 
 

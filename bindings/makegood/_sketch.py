@@ -6,12 +6,14 @@ matplotlib is loaded when the first picture is asked for; without it there is no
 
 from __future__ import annotations
 
+import contextlib
 import re
 from html import escape
-from typing import Any, Callable, NamedTuple
+from typing import Any, Callable, Iterator, NamedTuple
 
 from ._core import Error
-from ._words import _quantity
+from ._drawing import _nice_ticks
+from ._words import _number, _quantity
 
 INK, SOFT, PALE, PAPER = "#22262a", "#5a6268", "#e4e8e6", "#ffffff"
 HATCHES = ("", "////", "||||", "xxxx", "\\\\\\\\", "----")
@@ -56,15 +58,38 @@ _LOOKS = (
 )
 
 
+@contextlib.contextmanager
+def _uncollected() -> Iterator[None]:
+    """Nothing is collected meanwhile: what is made here stays, and looking through it again and again takes a twentieth of the time."""
+    import gc
+
+    was = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was:
+            gc.enable()
+
+
 def available() -> bool:
     """Whether matplotlib is there; it is loaded here, and nowhere before."""
     if "ok" not in _loaded:
         try:
-            import matplotlib
-            from matplotlib.backends.backend_svg import FigureCanvasSVG
-            from matplotlib.figure import Figure
+            with _uncollected():
+                import matplotlib
+                from matplotlib.axes import Axes
+                from matplotlib.backends.backend_svg import FigureCanvasSVG
+                from matplotlib.figure import Figure
         except ImportError:
             return False
+
+        class Bare(Axes):  # type: ignore[misc]
+            """Axes without ticks of their own."""
+
+            def tick_params(self, axis: str = "both", **more: Any) -> None:
+                pass
+
         # The defaults of the library, whatever the reader's own settings are.
         plain = {k: v for k, v in matplotlib.rcParamsDefault.items() if k.partition(".")[0] in _LOOKS}
         plain.update(
@@ -91,15 +116,51 @@ def available() -> bool:
                 "lines.solid_capstyle": "butt",
             }
         )
-        _loaded.update(ok=True, context=matplotlib.rc_context, figure=Figure, canvas=FigureCanvasSVG, plain=plain)
+        _loaded.update(ok=True, context=_context, figure=Figure, axes=Bare, canvas=FigureCanvasSVG, plain=plain)
     return True
+
+
+def _context(looks: dict[str, Any]) -> Any:
+    """These settings for a while: only those that differ now are set, since each that is set is looked through."""
+    import matplotlib
+
+    now = matplotlib.rcParams
+    return matplotlib.rc_context({k: v for k, v in looks.items() if dict.__getitem__(now, k) != v})
 
 
 def _paper(height: float, left: float = 36, right: float = 12, bottom: float = 34, top: float = 22) -> tuple[Any, Any]:
     """A figure with one pair of axes; margins in points."""
     figure = _loaded["figure"](figsize=(WIDTH / 72, height / 72))
-    axes = figure.add_axes((left / WIDTH, bottom / height, (WIDTH - left - right) / WIDTH, (height - bottom - top) / height))
+    place = (left / WIDTH, bottom / height, (WIDTH - left - right) / WIDTH, (height - bottom - top) / height)
+    axes = figure.add_axes(_loaded["axes"](figure, place))
+    axes.set_axis_off()  # the scales are drawn by _ruler: those of the library take half the time of a picture
     return figure, axes
+
+
+def _ruler(axes: Any, along: str, title: str = "", unit: str = "", grid: bool = False, said: Callable[[float], str] | None = None) -> None:
+    """A scale along the lower or the left side of the axes, at round numbers within the limits as they are now."""
+    level = along == "x"
+    low, high = axes.get_xlim() if level else axes.get_ylim()
+    (axes.set_xlim if level else axes.set_ylim)(low, high)
+    if grid or not level:
+        other = axes.get_ylim() if level else axes.get_xlim()
+        (axes.set_ylim if level else axes.set_xlim)(*other)
+    ticks = [t for t in _nice_ticks(low, high) if low <= t <= high]
+    frame = axes.get_xaxis_transform() if level else axes.get_yaxis_transform()
+    where: Any = ("data", "axes fraction") if level else ("axes fraction", "data")
+    noughts, ends = [0.0] * len(ticks), [low, high]
+    dash: dict[str, Any] = {"color": SOFT, "lw": 0.8, "transform": frame, "clip_on": False, "label": "_"}
+    for t in ticks if grid else ():
+        axes.plot(*(([t, t], [0, 1]) if level else ([0, 1], [t, t])), **{**dash, "color": PALE, "zorder": 0})
+    axes.plot(*((ends, [0, 0]) if level else ([0, 0], ends)), **dash)
+    axes.plot(*((ticks, noughts) if level else (noughts, ticks)), **{**dash, "lw": 0}, marker=3 if level else 0, ms=3.5, mew=0.8)
+    for t in ticks:
+        words = said(t) if said else f"{_number(t)} {unit}".rstrip()
+        at = {"xytext": (0, -5), "ha": "center", "va": "top"} if level else {"xytext": (-5, 0), "ha": "right", "va": "center"}
+        axes.annotate(words, (t, 0) if level else (0, t), xycoords=where, textcoords="offset points", annotation_clip=False, **at)
+    if title:
+        at = {"xytext": (0, -19), "ha": "center", "va": "top"}
+        axes.annotate(title, (0.5, 0), xycoords="axes fraction", textcoords="offset points", annotation_clip=False, **at)
 
 
 def _say(axes: Any, x: float, y: float, words: str, **more: Any) -> None:
@@ -171,10 +232,7 @@ def _bars(
         )
     axes.set_xlim(0, 1.04 * most)
     axes.set_ylim(0, sum(rows))
-    axes.set_yticks([])
-    axes.spines["left"].set_visible(False)
-    axes.set_xlabel(unit, labelpad=2)
-    axes.locator_params(axis="x", nbins=5)
+    _ruler(axes, "x", unit)
     return figure
 
 
@@ -201,7 +259,7 @@ def _drawn(make: Callable[[], Sketch | None], key: str) -> Picture | None:
 
     if not available():
         return None
-    with _loaded["context"](_loaded["plain"]):
+    with _uncollected(), _loaded["context"](_loaded["plain"]):
         sketch = make()
         if sketch is None:
             return None

@@ -94,6 +94,24 @@ ol.order>li{margin:.7rem 0;break-inside:avoid}
 .terms>div{margin:.6rem 0;break-inside:avoid}
 .terms dt{color:var(--ink);font-weight:bold;font-size:1rem}
 .subject{font-weight:bold}
+table.readings{border-collapse:collapse;width:100%;font-size:.875rem;line-height:1.35;margin:.8rem 0}
+.readings th{text-align:left;border-bottom:2px solid var(--ink);padding:.2rem .5rem .25rem 0;vertical-align:bottom}
+.readings td{border-top:1px solid var(--line);padding:.3rem .5rem .3rem 0;vertical-align:top}
+.readings td:nth-child(3){font-weight:bold}
+.readings tr:not(.new)>td:first-child{border-top-color:transparent;color:transparent}
+.readings tr{break-inside:avoid}
+.readings thead{display:table-header-group}
+@media screen and (max-width:46rem){.readings,.readings tbody,.readings tr,.readings td{display:block}
+.readings thead{position:absolute;left:-99rem}
+.readings tr{border-top:1px solid var(--line);padding:.35rem 0}
+.readings td,.readings tr:not(.new)>td:first-child{border:0;padding:.05rem 0}
+.readings tr:not(.new)>td:first-child,.readings td.empty{display:none}
+.readings tr.new{border-top:2px solid var(--ink);margin-top:.8rem}
+.readings tr.new>td:first-child{font-weight:bold;font-size:1rem}
+.readings td:nth-child(n+2):nth-child(-n+6):not(.empty){display:inline}
+.readings td:nth-child(2)::after{content:": "}
+.readings td:nth-child(3)::after{content:"\\A";white-space:pre}
+.readings td:nth-child(5):not(.empty)::before,.readings td:nth-child(6):not(.empty)::before{content:"\\00A0· "}}
 @media (max-width:30rem){.danger{margin-left:-.4rem;margin-right:-.4rem}}
 @media screen{details:not([open])+.working{display:none}}
 @media (max-width:30rem){h1{font-size:1.55rem}h2{font-size:1.3rem;margin-top:2.6rem}
@@ -183,13 +201,16 @@ def cautions(a: Document, title: str) -> str:
     return f'<section class="cautions" aria-labelledby="first"><h2 id="first">{escape(title)}</h2><ul>{items}</ul></section>'
 
 
-def figure(p: _sketch.Picture | None) -> str:
-    """A picture with a sentence that says what to see."""
+def figure(p: _sketch.Picture | None, said: set[str] | None = None) -> str:
+    """A picture with a sentence that says what to see; where many alike follow each other, `said` holds what the first ones said."""
     if p is None:
         return ""
+    see = "" if said is not None and p.see in said else p.see
+    if said is not None:
+        said.add(p.see)
     hint = '<p class="small swipe">The drawing is wider than this screen: move it sideways.</p>' if p.wide else ""
     scroll = ' scroll" tabindex="0" role="group" aria-label="drawing, wider than a phone' if p.wide else ""
-    caption = f"<figcaption><strong>{escape(p.title)}</strong> {_words(p.see)}{hint}</figcaption>"
+    caption = f"<figcaption><strong>{escape(p.title)}</strong> {_words(see)}{hint}</figcaption>"
     return f'<figure class="picture{" wide" if p.wide else ""}">{caption}<div class="frame{scroll}">{p.svg}</div></figure>'
 
 

@@ -98,6 +98,32 @@ def _quantity(x: Any, unit: str, beside: tuple[Any, ...] = (), digits: int = 4) 
     return f"{shown}\u00a0{unit}" if unit and shown != "–" else shown
 
 
+_SIGNS = {"GBP": "£", "EUR": "€", "USD": "$"}
+_DECIMALS = dict.fromkeys(("CLP", "ISK", "JPY", "KRW", "VND"), 0) | dict.fromkeys(("BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND"), 3)
+
+
+def decimals(currency: str) -> int:
+    """How many decimals an amount of this currency is written with."""
+    return _DECIMALS.get(currency, 2)
+
+
+def money(price: Any, currency: str) -> str:
+    """An amount as it is said, with the decimals of its currency; empty where there is none. No digit of the document is dropped or rounded."""
+    if price in (None, "") or isinstance(price, (bool, dict, list)):
+        return ""
+    digits = decimals(currency)
+    said = f"{price:.{digits}f}" if isinstance(price, (int, float)) else str(price)
+    whole, _, rest = said.partition(".")
+    sign, whole = ("−", whole[1:]) if whole.startswith("-") else ("", whole)
+    if not whole.isdigit() or (rest and not rest.isdigit()):  # not an amount: said as it stands
+        return f"{said}\u00a0{currency}".rstrip()
+    if len(whole) > 4:
+        whole = f"{int(whole):,}".replace(",", _THIN)
+    rest = rest.rstrip("0").ljust(digits, "0")
+    amount = whole + (f".{rest}" if rest else "")
+    return f"{sign}{_SIGNS[currency]}{amount}" if currency in _SIGNS else f"{sign}{amount}\u00a0{currency}".rstrip()
+
+
 def _place(v: Document) -> float | None:
     """Where the value stands on the scale of a drawing; a device that did not trip has no such place."""
     return float(v["value"]) if _is_number(v.get("value")) and v.get("censored") != "no trip" else None

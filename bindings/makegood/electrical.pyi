@@ -113,6 +113,17 @@ _Load: TypeAlias = Literal[
     "single_phase_drive",
     "three_phase_rectifier",
 ]
+_Use: TypeAlias = Literal[
+    "socket_outlet",
+    "lighting_dwelling",
+    "mobile_outdoor",
+    "buried_cable",
+    "bathroom",
+    "floor_heating",
+    "swimming",
+    "sauna",
+    "vehicle_charging",
+]
 
 @final
 class _VoltageDrop(Formula):
@@ -8430,6 +8441,32 @@ class _CheckRingFloorArea(Formula):
     ) -> Verdicts: ...
 
 @final
+class _CheckAdditionalProtection(Formula):
+    """Rated residual current of the device that protects a circuit against the highest permitted for its use."""
+
+    @overload
+    def __call__(  # type: ignore
+        self,
+        rcd_residual_ma: _Given,
+        use: _Use,
+        rulebook: str | Rulebook,
+        *,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdict:
+        """Rated residual current of the device that protects a circuit against the highest permitted for its use."""
+    @overload
+    def __call__(
+        self,
+        rcd_residual_ma: _Given | _Rows,
+        use: _Use | Sequence[_Use] | npt.NDArray[np.str_] | npt.NDArray[np.object_],
+        rulebook: str | Rulebook,
+        *,
+        errors: Literal["raise", "nan"] = "raise",
+        threads: int = 1,
+        rule: str | DecisionRule | None = None,
+    ) -> Verdicts: ...
+
+@final
 class _ProtectiveDevice(Formula):
     """What a protective device does by its standard: bands, conventional currents, operating current in the required times, let-through energy. null: needs maker's figure."""
 
@@ -8744,6 +8781,7 @@ check_rcd_ramp: Final[_CheckRcdRamp]
 check_ring_capacity: Final[_CheckRingCapacity]
 check_ring_leg_current: Final[_CheckRingLegCurrent]
 check_ring_floor_area: Final[_CheckRingFloorArea]
+check_additional_protection: Final[_CheckAdditionalProtection]
 protective_device: Final[_ProtectiveDevice]
 cable_size: Final[_CableSize]
 maximum_demand: Final[_MaximumDemand]
@@ -8868,6 +8906,7 @@ __all__ = [
     "check_ring_capacity",
     "check_ring_leg_current",
     "check_ring_floor_area",
+    "check_additional_protection",
     "protective_device",
     "cable_size",
     "maximum_demand",

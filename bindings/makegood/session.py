@@ -15,12 +15,12 @@ Costs are invented; give your own. Nothing here says that something is safe: iso
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, NamedTuple, Union
 
 from . import _core
 from ._core import Instrument, Measured, Reading, Visit
+from ._progress import steps
 
 if TYPE_CHECKING:
     import numpy as np
@@ -52,7 +52,7 @@ class Session:
 
     `given`: the numbers that the family asks for. `costs`: money_per_hour (45), fault_left (150), loss_of_use (60), danger_limit (0.001).
     `instruments`: those that readings are taken with; without one a reading has the worst case of its class. `none_prior`: weight of
-    "none of these", from 0.02. `points`: of the sums over parameters that bend a prediction, 512, 2048 or 4096. Bad input raises RangeError, readings that cannot both be raise RelationError, and the step is not taken.
+    "none of these", from 0.02. `points`: of the sums over parameters that bend a prediction, 512, 2048 or 4096; None: as many as the family asks for. Bad input raises RangeError, readings that cannot both be raise RelationError, and the step is not taken.
     """
 
     __slots__ = ("_of",)
@@ -65,7 +65,7 @@ class Session:
         costs: Mapping[str, float] | None = None,
         instruments: Sequence[Instrument] | None = None,
         none_prior: float = 0.05,
-        points: int = 2048,
+        points: int | None = None,
     ) -> None:
         self._of: Any = _inner._Session(
             family if isinstance(family, str) else dict(family),
@@ -73,7 +73,7 @@ class Session:
             None if costs is None else dict(costs),
             None if instruments is None else list(instruments),
             none_prior,
-            points,
+            points or 0,
         )
 
     def read(self, test: str, value: float | str | Measured | Reading | Mapping[str, Any], *, label: str = "", supersedes: str = "") -> str:
@@ -147,7 +147,7 @@ def many(
     costs: Mapping[str, float] | None = None,
     instruments: Sequence[Instrument] | None = None,
     none_prior: float = 0.05,
-    points: int = 2048,
+    points: int | None = None,
     threads: int = 1,
     plan: bool = True,
     progress: bool | Callable[[int], None] = False,
@@ -162,35 +162,24 @@ def many(
     whole = family if isinstance(family, str) else dict(family)
     document = _inner._family(whole) if isinstance(whole, str) else whole
     tests = {t["id"]: t for t in document.get("tests", ())}
-    columns: dict[str, tuple[Any, Any, bool]] = {}
+    columns: dict[str, tuple[Any, Any, bool, Any]] = {}
     rows = None
     for name, column in (readings or {}).items():
         if name not in tests:
             raise _core.RangeError(f'many: there is no test "{name}"')
         words = list(tests[name].get("outcomes", ()))
-        if len(column) and all(w is None or isinstance(w, str) for w in column):
-            unknown = {w for w in column if w is not None} - set(words)
-            if unknown:
-                raise _core.RangeError(f'many: "{name}" has no outcome "{min(unknown)}"; it shows one of {", ".join(words)}')
-            values = np.array([np.nan if w is None else words.index(w) for w in column])
-            columns[name] = (values.tolist(), None, True)
+        said = [w if isinstance(w, str) else None for w in column]
+        if unknown := {w for w in said if w is not None} - set(words):
+            raise _core.RangeError(f'many: "{name}" has no outcome "{min(unknown)}"; it shows one of {", ".join(words)}')
+        if "high" not in tests[name] and len(column) and all(w is None or isinstance(w, str) for w in column):
+            values = np.array([np.nan if w is None else words.index(w) for w in said])
+            columns[name] = (values.tolist(), None, True, None)
         else:
-            values = np.array(column, dtype=float)
-            columns[name] = (values.tolist(), None, False)
+            values = np.array([np.nan if x is None or w is not None else x for x, w in zip(column, said)], dtype=float)
+            columns[name] = (values.tolist(), None, False, [-1 if w is None else words.index(w) for w in said] if any(said) else None)
         if values.ndim != 1 or (rows is not None and len(values) != rows):
             raise _core.RangeError(f'many: "{name}": one value a row, as many as the other columns')
         rows = len(values)
     count = rows or 0
-    step: Callable[[int], None] | None = None
-    if callable(progress):
-        step = progress
-    elif progress:
-
-        def bar(done: int) -> None:
-            part = done / count if count else 1.0
-            sys.stderr.write(f"\r{'#' * round(40 * part):<40} {100 * part:3.0f} %" + ("\n" if done >= count else ""))
-            sys.stderr.flush()
-
-        step = bar
     return Many(*_inner._many(whole, None if given is None else dict(given), columns, count, None if costs is None else dict(costs),
-                             None if instruments is None else list(instruments), none_prior, points, threads, plan, step))
+                             None if instruments is None else list(instruments), none_prior, points or 0, threads, plan, steps(progress, count)))

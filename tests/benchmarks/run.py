@@ -4,7 +4,7 @@
 With makegood importable (PYTHONPATH=build/dev/python). Everything that is compared runs in this process, in turns in an order drawn
 anew each round, by the processor's time of the process, and the medians are compared; so that noise of the machine falls on both sides
 of a ratio. Sections: arrays, lengths, limits, memory, calls, errors, imports, checks, sizes, floor, fans,
-network, monte_carlo, compile, ledger.
+network, monte_carlo, visits, compile, ledger.
 
 numba, numexpr and matplotlib (pip install numba numexpr matplotlib, or makegood[bench]) and a C++ compiler are used where they are
 there. What is missing is printed as such, and its gate as not measured. Exit status: 1 if a gate is missed, else 0.
@@ -55,6 +55,10 @@ TARGETS = (
     Target("network", "SciPy's spsolve, same method / ours, 1000 branches", "network.ratio 1000", 12.0, 20.0, True),
     Target("network", "sparse systems to the balance, the most of all sizes", "network.steps", 8.0, 6.0, False),
     Target("network", "10 000 branches", "network.ms 10000", 20.0, None, False, "ms"),
+    Target("visits", "the demo visit, from its file to the data of a page", "visits.ms", 200.0, 50.0, False, "ms"),
+    Target("visits", "first page of the client, from nothing", "visits.page", 1.0, 0.5, False, "s"),
+    Target("visits", "greatest memory for it", "visits.memory", 150.0, 100.0, False, "MiB"),
+    Target("visits", "10 000 visits in one call, 2 threads", "visits.many", 60.0, 30.0, False, "s"),
     Target("imports", "import makegood", "imports.ms", 10.0, 5.0, False, "ms"),
 )
 
@@ -356,6 +360,25 @@ def part_network(run: Run) -> None:
     run.figures["network.steps"] = max(x for key, x in run.figures.items() if key.startswith("network.steps ") and x)
 
 
+def part_visits(run: Run) -> None:
+    import visits
+    from measuring import medians
+
+    run.figures["visits.ms"] = 1e3 * medians({"ours": visits.report_data}, run.rounds)["ours"]
+    print(f"  the demo visit with all that follows: {run.figures['visits.ms']:.1f} ms")
+    pages = sorted(visits.first_page() for _ in range(3))
+    run.figures["visits.page"], run.figures["visits.memory"] = pages[1][0], max(p[1] for p in pages)
+    print(f"  first page of the client: {pages[1][0]:.2f} s, {run.figures['visits.memory']:.0f} MiB, {pages[1][2]} characters")
+    n = 500 if run.quick else 10_000
+    one = visits.many(n)
+    for threads in (1, 2):
+        seconds = visits.seconds_of_many(one, threads)
+        print(f"  {n} visits, {threads} thread{'s' if threads > 1 else ''}: {seconds:.1f} s")
+    run.figures["visits.many"] = seconds * 10_000 / n
+    few = one[: n // 10]
+    print(f"  {len(few)} visits with their inquiries, 2 threads: {visits.seconds_of_many(few, 2, True):.1f} s")
+
+
 def part_imports(run: Run) -> None:
     import calls
 
@@ -391,6 +414,7 @@ PARTS: dict[str, tuple[str, Callable[[Run], None]]] = {
     "network": ("Networks of ducts: global gradient method, pattern kept", part_network),
     "imports": ("Import, each in a new process, time of the processor", part_imports),
     "monte_carlo": ("Monte Carlo", part_monte_carlo),
+    "visits": ("Whole visits", part_visits),
     "compile": ("Compiling one unit, CPU time", part_compile),
     "ledger": ("Ledger", part_ledger),
 }

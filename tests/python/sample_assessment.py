@@ -540,6 +540,47 @@ def quote() -> dict[str, Any]:
     return document
 
 
+# path, where, what, as said, value, unit, state, instrument, circuit, time, test voltage, note, kind, supersedes
+READINGS: list[tuple[Any, ...]] = [
+    ("circuits[0].loop_impedance_ohm", "Sauna heater circuit", "loop impedance", "0.81 Ω", 0.81, "Ω", "", "tester", "energised", "10:05"),
+    ("circuits[0].insulation_mohm", "Sauna heater circuit", "insulation", "more than 999 MΩ", 999, "MΩ", "above", "tester",
+     "disconnected", "9:40", 500),
+    ("circuits[2].rcd_trip_ms", "Outlets in the boat hall", "tripping time", "no trip", None, "ms", "no_trip", "tester", "energised", "10:20", None,
+     "Tried twice, on both half-waves."),
+    ("circuits[2].loop_impedance_ohm", "Outlets in the boat hall", "loop impedance", "2.62 Ω", 2.62, "Ω", "", "tester", "energised", "10:30", None,
+     "", "measured", "circuits[2].before.loop_impedance_ohm"),
+    ("circuits[2].before.loop_impedance_ohm", "Outlets in the boat hall", "loop impedance", "2.9 Ω", 2.9, "Ω", "", "tester", "energised", "9:55"),
+    ("appliances[1].rated_power_w", "Heating mat under the slate", "rated power", "900 W", 900, "W", "", "", "", "", None, "Label in the box.",
+     "nameplate"),
+    ("appliances[1].resistance_ohm", "Heating mat under the slate", "resistance of the element", "116.4 Ω", 116.4, "Ω", "", "meter", "disconnected",
+     "9:50"),
+    ("fans[0].flow_l_per_s", "Fan of the wash room", "flow of air", "9.6 l/s", 9.6, "l/s", "", "hood", "", "11:10", None,
+     "The hood did not sit tight on the wall."),
+]  # fmt: skip
+
+
+def _reading(
+    path: str, subject: str, what: str, said: str, value: Any, unit: str, state: str, instrument: str, circuit_state: str, time: str,
+    volts: Any = None, note: str = "", kind: str = "measured", supersedes: str = "",
+) -> dict[str, Any]:  # fmt: skip
+    return {
+        "path": path,
+        "subject": subject,
+        "what": what,
+        "said": said,
+        "value": value,
+        "unit": unit,
+        "state": state,
+        "instrument": instrument,
+        "time": time,
+        "circuit_state": circuit_state,
+        "test_voltage_v": volts,
+        "supersedes": supersedes,
+        "note": note,
+        "kind": kind,
+    }
+
+
 def _option(id: str, title: str, act: str, minutes: int, cost: Any, leaves: str, why: str, **more: Any) -> dict[str, Any]:
     low, likely, high = cost if isinstance(cost, tuple) else (None, cost, None)
     return {
@@ -892,8 +933,29 @@ def _built() -> str:
                 }
             ],
             "findings": [mat],
+            "readings": [
+                {"test": "element_ohm", "label": "element_ohm #1", "state": "value", "value": 116.4},
+                {"test": "insulation_mohm", "label": "insulation_mohm #1", "state": "above", "value": 999.0},
+                {"test": "cables", "label": "cables #1", "outcome": "one"},
+            ],
             "notes": [],
         }
+    ]
+    a["readings"] = [_reading(*row) for row in READINGS]
+    a["instruments"] = [
+        {
+            "id": "tester",
+            "description": "installation tester",
+            "calibrated": "2026-05-06",
+            "accuracy": ["loop impedance: 5 % of the reading and 3 counts of 0.01 Ω", "insulation: 3 % of the reading and 3 counts of 0.01 MΩ"],
+        },
+        {
+            "id": "meter",
+            "description": "hand-held multimeter",
+            "calibrated": "2026-05-06",
+            "accuracy": ["resistance: 0.8 % and 2 counts of 0.1 Ω"],
+        },
+        {"id": "hood", "description": "hood with a vane anemometer", "calibrated": "", "accuracy": []},
     ]
     a["terms"] = ["MΩ", "safety switch"]
     a["scope"] = [

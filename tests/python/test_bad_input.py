@@ -60,6 +60,9 @@ COMPLETE: dict[str, Any] = {
             "id": "floor",
             "name": "Floor",
             "load_kind": "other",
+            "feeds": "fixed_load",
+            "rooms": ["bath"],
+            "rcd_residual_ma": 30,
             "design_current_a": 3,
             "power_w": 700,
             "power_factor": 0.9,
@@ -103,6 +106,7 @@ COMPLETE: dict[str, Any] = {
             "id": "fan",
             "name": "Fan",
             "room": "bath",
+            "circuit": "floor",
             "flow_l_per_s": 15,
             "available_pressure_pa": 40,
             "air_temperature_c": 20,
@@ -117,8 +121,21 @@ COMPLETE: dict[str, Any] = {
         }
     ],
     "inquiries": [
-        {"id": "cold floor", "name": "Floor that stays cold", "family": "heating_element", "given": {"power_w": 600}, "readings": {"element_ohm": 88.3}, "standing": ["isolated"]},
+        {"id": "cold floor", "name": "Floor that stays cold", "family": "heating_element", "about": "mat", "given": {"power_w": 600}, "readings": {"element_ohm": 88.3}, "standing": ["isolated"]},
     ],
+    "calculations": [{"id": "run on", "name": "Fan", "about": "fan", "call": "air.check_overrun", "inputs": {"overrun_min": 6, "overrun_case": "no_outside_wall"}}],
+    "observations": [{"id": "end", "name": "Cable end", "about": "floor", "kind": "live_parts_within_reach", "note": "behind the bath"}],
+    "put_right": [
+        {"id": "dried", "about": "mat", "what": "A joint was renewed.", "minutes": 30, "time": "11:00", "before": {"insulation_mohm": 0.2}, "ends": ["end"], "work": "repair", "note": "with gel"}
+    ],
+    "works": [
+        {"id": "new", "about": "floor", "title": "New cable", "act": "replace", "minutes": 90, "minutes_low": 60, "minutes_high": 150, "access": "floor", "leaves": "nothing",
+         "materials": [{"name": "cable", "cost": "20.00", "quantity": 2}], "cures": ["open"], "work": "new_circuit", "chosen": True}
+    ],
+    "prices": {"currency": "GBP", "rate_per_h": "40", "call_out": "20", "markup_percent": "10", "travel_miles": "12", "rate_per_mile": "0.45", "travel_h": "0.5", "vat": {"standard": "20"},
+               "registered": True, "rounding": "rate_half_up"},
+    "time": {"available_min": 240, "used_min": 30, "access_min": 10, "isolating_min": 5},
+    "dwelling": True,
 }  # fmt: skip
 
 Path = tuple[Any, ...]
@@ -308,6 +325,10 @@ def bad_ways(field: Field) -> Iterator[Bad]:
         texts = kind_of(field.node["items"]) == "string"
         for value in (None, 3, {} if texts else "x", [], True):
             yield Bad(f"[..., {value!r}]", lambda d, v=value: at(d, path).append(v), said((*path, len(at(COMPLETE, path)))), f"^must be {'a text' if texts else 'an object'}, not ")
+    elif name in ("inputs", "before"):  # arguments of a calculation, fields of the part
+        yield Bad("one field more", lambda d: at(d, path).update(frobnicated=1), said((*path, "frobnicated")), "has no such (argument|field)", False)
+    elif name == "vat":  # rates by any name
+        yield Bad("no number", lambda d: at(d, path).update(frobnicated="a fifth"), "prices", "vat", False)
     elif field.kind == "object" and "properties" not in field.node:  # what the family reads, which says what it does not know
         yield Bad("one field more", lambda d: at(d, path).update(frobnicated=1), said(path[:-1]), '"frobnicated"', False)
     elif field.kind == "object":
@@ -403,7 +424,8 @@ def test_all_problems_at_once():
             bad.do(document)
         found = problems_of(document)
         for bad in bads:
-            assert any(path == bad.path and re.search(bad.words, text) for path, text in found), (bad.what, bad.path, found)
+            unknown = bad.what == "unknown instrument" and any(path == "instruments[0].id" for path, _ in found)  # that one is said alone
+            assert unknown or any(path == bad.path and re.search(bad.words, text) for path, text in found), (bad.what, bad.path, found)
         extra = [p for p in found if p[0] not in {b.path for b in bads} and not any(beside(p, b.path) for b in bads)]
         assert not extra, extra
 
@@ -449,8 +471,8 @@ def test_what_belongs_together():
         assert after(setting(path, wrong)) == [(said(path), f'refers to "{wrong}", which is not in the visit; did you mean "{near}"?')]
         assert after(setting(path, "nothing at all like it")) == [(said(path), 'refers to "nothing at all like it", which is not in the visit')]
     # all that referred to it are named
-    assert {p for p, _ in after(lambda d: d["rooms"].clear())} == {"fans[0].room"}
-    assert {p for p, _ in after(lambda d: d["circuits"].clear())} == {"appliances[0].circuit"}
+    assert {p for p, _ in after(lambda d: d["rooms"].clear())} == {"fans[0].room", "circuits[0].rooms[0]"}
+    assert {p for p, _ in after(lambda d: d["circuits"].clear())} == {"appliances[0].circuit", "fans[0].circuit", "observations[0].about", "works[0].about"}
     accuracy = ("instruments", 0, "accuracy", 0)
     assert after(setting(accuracy, {"reads": "length"}))[0][0] == said(accuracy)
     assert "resolution" in after(setting(accuracy, {"reads": "length", "counts": 3}))[0][1]

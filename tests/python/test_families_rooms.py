@@ -610,3 +610,16 @@ def test_many_are_as_one_each(name, given):
         s = Session(document, given)
         s.read(test, x)
         assert np.allclose(row, list(s.probabilities().values()), rtol=0.02, atol=0.01)  # many() sums over 512 points, a session over 2048
+
+
+def test_many_takes_words_and_numbers_in_one_column():
+    given = {"reference_ohm": 10000, "reference_c": 25, "beta_k": 3950}
+    column = [21.0, "error", None, float("nan"), 35.5]
+    m = many("floor_sensor", given, {"shown_c": column}, plan=False)
+    for row, shown in zip(m.probabilities, column):
+        s = Session("floor_sensor", given)
+        if isinstance(shown, (str, float)) and shown == shown:
+            s.read("shown_c", shown)
+        assert dict(zip(m.hypotheses, row)) == s.probabilities()
+    with pytest.raises(makegood.RangeError, match='no outcome "eror"'):
+        many("floor_sensor", given, {"shown_c": [21.0, "eror"]}, plan=False)

@@ -50,7 +50,7 @@ def test_the_best_of_every_order_of_every_subset(seed: int) -> None:
             minutes, delay = minutes_and_delay(list(order))
             if minutes <= available:
                 best = max(best, (sum(t["risk"] for t in order), -delay))
-    r = order_of_work(tasks, available, GROUPS)
+    r = order_of_work(tasks, available, GROUPS).to_dict()
     done = [next(t for t in tasks if t["id"] == s["id"]) for s in r["steps"]]
     minutes, delay = minutes_and_delay(done)
     assert (r["risk_removed"], -delay) == best
@@ -66,7 +66,7 @@ def test_what_must_be_done_comes_first_and_what_is_left_out_says_why() -> None:
         {"id": "try", "minutes": 5, "risk": 1, "needs": ["fan"]},
         {"id": "paint", "minutes": 5},
     ]
-    r = order_of_work(tasks, 60, GROUPS, 40)
+    r = order_of_work(tasks, 60, GROUPS, 40).to_dict()
     assert [s["id"] for s in r["steps"]] == ["cover", "joint"]
     assert r["used_min"] == 10 + 10 + 8 + 15 + 5 + 4
     assert {x["id"]: x["reason"] for x in r["left_out"]} == {"fan": "does_not_fit", "paint": "no_risk", "try": "needs"}

@@ -242,6 +242,7 @@ def test_models_return_what_their_stubs_say(written):
         "job.diagnose": ("heating_element", {"power_w": 600}, {"element_ohm": 88}),
         "job.next_test": ("heating_element", {"power_w": 600}, {"element_ohm": 88}),
         "job.notifiable_work": ("new_circuit", "england-adp-2013"),
+        "job.order_of_work": ([{"id": "joint", "minutes": 20, "risk": 2, "access": "hatch"}], 60, [{"id": "hatch", "setup_min": 10, "close_min": 5}], 40),
         "decision.conformity_probability": (9.0, 0.5, None, 11.5),
         "decision.guard_band": (0.5, "iso14253"),
         "decision.conformity_statement": (9.0, 0.5, "ilac_g8", None, 11.5),

@@ -52,9 +52,9 @@ def test_an_answer_is_that_of_its_row(book):
         r = job.notifiable_work(kind, book)
         assert r.answer == ANSWERS[row["numbers"][0]]
         assert r.source == {"title": row["source"], "clause": row["clause"], "grade": row["grade"]}
-        assert r["do"] == row["text"] and row["clause"] in r.rule
+        assert r.do == row["text"] and row["clause"] in r.rule
         assert ("recalled, not read" in r.rule) == (row["grade"] == "memory")
-        assert r.text == [r.rule, r["do"]]
+        assert r.text == [r.rule, r.do]
     assert job.notifiable_work("inspection_only", book).answer == "not_notifiable"
 
 
@@ -69,7 +69,7 @@ def test_england_dropped_kitchens_and_gardens_and_wales_kept_them():
 def test_silence_is_never_not_notifiable():
     for book in (BOOK, "common-practice"):
         r = job.notifiable_work("new_circuit", book)
-        assert r.answer == "not_known" and r.source is None and r.rule.startswith("No rule in") and "before the work" in r["do"]
+        assert r.answer == "not_known" and r.source is None and r.rule.startswith("No rule in") and "before the work" in r.do
     assert job.notifiable_work("new_circuit", f"{BOOK},england-adp-2013").answer == "notifiable"
 
 
@@ -81,4 +81,4 @@ def test_an_unknown_kind_names_the_nearest():
 def test_a_derived_book_says_that_it_answered():
     book = makegood.Rulebook("england-adp-2013").override("landlord", "notifiable_work", "kitchen_alteration", ">=", [1], "tell the landlord first")
     r = job.notifiable_work("kitchen_alteration", book)
-    assert (r.answer, r.override, r["do"]) == ("notifiable", "landlord: tell the landlord first", "tell the landlord first")
+    assert (r.answer, r.override, r.do) == ("notifiable", "landlord: tell the landlord first", "tell the landlord first")

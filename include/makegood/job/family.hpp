@@ -54,6 +54,7 @@ struct family_case {
   std::vector<access> accesses;
   numbers_by_name given;
   std::vector<std::string> notes;
+  unsigned points = 512;         ///< that its sums need: 512, 2048 or 4096
 
   std::size_t test_place(std::string_view name) const {
     std::size_t t = 0;
@@ -77,7 +78,12 @@ class family_reader {
     if (!o) throw range_error("family: a family is an object");
     out_.id = text_or(*o, "id", "family");
     who_ = "family \"" + out_.id + "\": ";
-    known(*o, who_, {"id", "title", "note", "given", "prepare", "tables", "conditions", "accesses", "tests", "hypotheses", "acts"});
+    if (const auto* x = o->find("points")) {
+      const double* n = x->as<double>();
+      if (!n || (*n != 512.0 && *n != 2048.0 && *n != 4096.0)) throw range_error(who_ + "points are 512, 2048 or 4096");
+      out_.points = static_cast<unsigned>(*n);
+    }
+    known(*o, who_, {"id", "title", "note", "points", "given", "prepare", "tables", "conditions", "accesses", "tests", "hypotheses", "acts"});
     out_.title = text_or(*o, "title", out_.id);
     if (const auto* n = o->find("note"); n && n->as<std::string>()) out_.notes.push_back(*n->as<std::string>());
     take_given(*o, given);

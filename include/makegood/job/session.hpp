@@ -25,7 +25,7 @@ namespace job {
 struct session_options {
   decision_costs costs{};
   double none_prior = 0.05;
-  unsigned points = 2048;      ///< of the quasi-random sums of the kernel
+  unsigned points = 0;         ///< of the quasi-random sums of the kernel: 512, 2048 or 4096; 0: as many as the family asks for
   unsigned draws = 100;        ///< of the alarm of conflict; 0: without it
   instruments_by_kind with{};  ///< instruments of readings to come, and of readings that name none
 };
@@ -36,7 +36,7 @@ struct session_finding {
 class session {
  public:
   explicit session(family_case of, session_options options = {})
-      : case_(std::make_shared<const family_case>(std::move(of))), options_(std::move(options)), engine_(case_->tests, case_->hypotheses, kernel_options(options_)),
+      : case_(std::make_shared<const family_case>(std::move(of))), options_(std::move(options)), engine_(case_->tests, case_->hypotheses, kernel_options(options_, *case_)),
         planner_(engine_, case_->works, case_->acts, case_->stakes, case_->conditions, case_->accesses, options_.costs) {}
 
   const family_case& of() const { return *case_; }
@@ -102,10 +102,10 @@ class session {
     if (!planned_) planned_ = planner_.plan(engine_, standing_, opened_, made_);
     return *planned_;
   }
-  /// Whether the readings look like readings of the leading hypothesis.
+  /// Whether the readings look like readings of the leading hypothesis; its other numbers only where it is a conflict.
   const conflict_report& conflict() {
     run();
-    if (!conflict_) conflict_ = options_.draws > 0 && readings_ > 0 ? engine_.conflict() : conflict_report{};
+    if (!conflict_) conflict_ = options_.draws > 0 && readings_ > 0 ? engine_.conflict(true) : conflict_report{};
     return *conflict_;
   }
   const std::vector<session_finding>& findings() {
@@ -119,13 +119,15 @@ class session {
   const planner& plans() const { return planner_; }
   /// Why this is next, in two sentences.
   std::vector<std::string> explain();
+  /// What is wrong, the likeliest first, as it stands in the document.
+  document::array hypotheses();
   /// All of it as a document.
   document::value to_document();
 
-  static inference_options kernel_options(const session_options& o) {
+  static inference_options kernel_options(const session_options& o, const family_case& of) {
     inference_options k;
     k.none_prior = o.none_prior;
-    k.points = o.points;
+    k.points = o.points ? o.points : of.points;
     k.draws = o.draws;
     return k;
   }
@@ -384,6 +386,24 @@ inline std::vector<std::string> session::explain() {
   return out;
 }
 
+/// The faults with what is said of each, the likeliest first.
+inline document::array session::hypotheses() {
+  const auto& t = table();
+  std::vector<std::size_t> order;
+  for (std::size_t h = 0; h < t.rows.size(); ++h) order.push_back(h);
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return t.rows[a].posterior > t.rows[b].posterior; });
+  document::array list;
+  for (const auto h : order) {
+    const bool listed = h < case_->hypotheses.size();
+    document::object one{{"id", engine_.id(h)}, {"title", listed ? case_->hypotheses_said[h].title : std::string("none of these")}, {"probability", t.rows[h].posterior},
+               {"prior", t.rows[h].prior}, {"fault", listed ? case_->stakes[h].fault : true}, {"danger", listed ? detail::danger_words[static_cast<std::size_t>(case_->hypotheses[h].danger)] : std::string_view("none")}};
+    one.set("plain", listed ? case_->hypotheses_said[h].plain : std::string("Something that is not on this list."));
+    one.set("next", listed ? case_->hypotheses_said[h].next : std::string());
+    list.emplace_back(std::move(one));
+  }
+  return list;
+}
+
 inline document::value session::to_document() {
   using document::array;
   using document::object;
@@ -405,19 +425,7 @@ inline document::value session::to_document() {
   o.set("test", testing ? document::value(case_->tests[n.test].id) : document::value(nullptr));
   o.set("act", case_->acts[n.act].id);
   o.set("explain", std::move(why));
-  std::vector<std::size_t> order;
-  for (std::size_t h = 0; h < t.rows.size(); ++h) order.push_back(h);
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return t.rows[a].posterior > t.rows[b].posterior; });
-  array hypotheses;
-  for (const auto h : order) {
-    const bool listed = h < case_->hypotheses.size();
-    object one{{"id", engine_.id(h)}, {"title", listed ? case_->hypotheses_said[h].title : std::string("none of these")}, {"probability", t.rows[h].posterior},
-               {"prior", t.rows[h].prior}, {"fault", listed ? case_->stakes[h].fault : true}, {"danger", listed ? detail::danger_words[static_cast<std::size_t>(case_->hypotheses[h].danger)] : std::string_view("none")}};
-    one.set("plain", listed ? case_->hypotheses_said[h].plain : std::string("Something that is not on this list."));
-    one.set("next", listed ? case_->hypotheses_said[h].next : std::string());
-    hypotheses.emplace_back(std::move(one));
-  }
-  o.set("hypotheses", std::move(hypotheses));
+  o.set("hypotheses", hypotheses());
   array tests;
   for (const auto& v : n.tests) {
     object one{{"id", case_->tests[v.test].id}, {"title", case_->tests[v.test].title}, {"offer", detail::offer_words[static_cast<std::size_t>(v.is)]}, {"why_not", v.why_not},
@@ -459,6 +467,26 @@ inline document::value session::to_document() {
   return o;
 }
 
+/// Costs by name, as documents and Python give them. RangeError: no number, or no such cost.
+inline decision_costs costs_from(const document::object& from, std::string_view who = {}) {
+  struct one {
+    std::string_view name;
+    double decision_costs::*is;
+  };
+  static constexpr one known[] = {{"money_per_hour", &decision_costs::money_per_hour}, {"fault_left", &decision_costs::fault_left},
+                                  {"loss_of_use", &decision_costs::loss_of_use}, {"danger_limit", &decision_costs::danger_limit}};
+  const std::string where = who.empty() ? std::string("costs") : std::string(who) + ": costs";
+  decision_costs c;
+  for (const auto& f : from.fields) {
+    const auto k = std::find_if(std::begin(known), std::end(known), [&](const one& o) { return o.name == f.first; });
+    if (k == std::end(known)) throw range_error(where + " has no \"" + f.first + "\": money_per_hour, fault_left, loss_of_use, danger_limit");
+    const auto* x = f.second.as<double>();
+    if (!x) throw range_error(where + ": " + f.first + " must be a number");
+    c.*(k->is) = *x;
+  }
+  return c;
+}
+
 // ---- of a visit ------------------------------------------------------------------------------------------------------------
 
 struct visit;
@@ -474,6 +502,7 @@ struct reading_column {
   std::vector<double> values{};
   std::vector<signed char> states{};  ///< reading::state
   bool words = false;                 ///< values are places in the categories of the test
+  std::vector<int> places{};          ///< of a test that shows numbers and words: one a row, the place of its word, or -1 for the number
 };
 struct many_results {
   std::vector<double> probabilities{};        ///< row × (hypothesis, then none of these)
@@ -497,6 +526,7 @@ inline many_results many(const family_case& of, std::span<const reading_column> 
     const auto t = of.test_place(c.test);
     if (t == of.tests.size()) throw range_error("inquiry \"" + of.id + "\": there is no test \"" + c.test + "\"");
     if (c.values.size() != rows || (!c.states.empty() && c.states.size() != rows)) throw range_error("inquiry \"" + of.id + "\": \"" + c.test + "\": one value a row");
+    if (!c.places.empty() && (c.places.size() != rows || of.tests[t].categories.empty())) throw range_error("inquiry \"" + of.id + "\": \"" + c.test + "\" shows no words, or not one a row");
     if (c.words == of.tests[t].real() && (c.words || of.tests[t].categories.empty()))
       throw range_error("inquiry \"" + of.id + "\": \"" + c.test + "\" shows " + (of.tests[t].real() ? "a number" : "a word"));
     places.push_back(t);
@@ -509,9 +539,10 @@ inline many_results many(const family_case& of, std::span<const reading_column> 
       while (one.undo()) {
       }
       for (std::size_t c = 0; c < columns.size(); ++c) {
-        const double x = columns[c].values[i];
+        const bool says = !columns[c].places.empty() && columns[c].places[i] >= 0;
+        const double x = says ? static_cast<double>(columns[c].places[i]) : columns[c].values[i];
         if (is_nan(x)) continue;
-        if (columns[c].words) {
+        if (columns[c].words || says) {
           const auto& words = of.tests[places[c]].categories;
           if (!(x >= 0.0 && x < static_cast<double>(words.size()))) throw range_error("inquiry \"" + of.id + "\": \"" + columns[c].test + "\", row " + std::to_string(i) + ": no such outcome");
           one.put(columns[c].test, words[static_cast<std::size_t>(x)]);

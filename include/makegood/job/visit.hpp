@@ -61,6 +61,13 @@ struct instrument {
     v("calibrated", &instrument::calibrated, text("date of the last calibration"));
     v("accuracy", &instrument::functions, text("statements of its maker or calibration"));
   }
+  /// As readings take it.
+  v1::instrument known() const {
+    v1::instrument i{id};
+    for (const auto& f : functions)
+      if (!f.exact) i.functions.push_back({reads_of(f.reads_what), f.statement()});
+    return i;
+  }
 };
 struct supply {
   MAKEGOOD_DOCUMENT_STRUCTURE;
@@ -126,8 +133,9 @@ struct device {
 };
 struct circuit {
   MAKEGOOD_DOCUMENT_STRUCTURE;
-  std::string id, name, load_kind = "other", rcd_kind = "none";
-  std::optional<double> design_current_a, power_w;
+  std::string id, name, load_kind = "other", rcd_kind = "none", feeds;
+  std::vector<std::string> rooms;
+  std::optional<double> design_current_a, power_w, rcd_residual_ma;
   double power_factor = 1.0;
   reading length_m, loop_impedance_ohm, insulation_mohm, rcd_trip_ms;
   cable wiring;
@@ -136,6 +144,7 @@ struct circuit {
   static void fields(V&& v) {
     static constexpr std::string_view load_kinds[] = {"lighting", "other", "lighting_private_supply", "other_private_supply"};
     static constexpr std::string_view rcd_kinds[] = {"none", "general", "selective"};
+    static constexpr std::string_view feeds_what[] = {"socket_outlets", "lighting", "fixed_load"};
     v("id", &circuit::id, text("name by which other parts refer to it").must());
     v("name", &circuit::name, text("what it feeds").must());
     v("load_kind", &circuit::load_kind, words("use of the circuit", load_kinds));
@@ -146,6 +155,9 @@ struct circuit {
     v("cable", &circuit::wiring, text("the cable"));
     v("device", &circuit::protection, text("the protective device, by its electrical parameters"));
     v("rcd_kind", &circuit::rcd_kind, words("residual current device", rcd_kinds));
+    v("rcd_residual_ma", &circuit::rcd_residual_ma, number("rated residual current of that device", unit::milliampere, positive_to(10000), {10, 300}));
+    v("feeds", &circuit::feeds, words("what it feeds, as the rules on additional protection see it", feeds_what));
+    v("rooms", &circuit::rooms, text("ids of the rooms that it serves or passes through"));
     v("loop_impedance_ohm", &circuit::loop_impedance_ohm, read_by(reads::loop_impedance, "earth fault loop impedance at the far end", unit::ohm, between(0, 10000), {0.05, 200}));
     v("insulation_mohm", &circuit::insulation_mohm, read_by(reads::insulation, "insulation resistance, live conductors to earth", unit::megaohm, between(0, 1e6), {0.05, 1000}));
     v("rcd_trip_ms", &circuit::rcd_trip_ms, read_by(reads::rcd_time, "tripping time at the rated residual current", unit::millisecond, between(0, 10000), {5, 500}));
@@ -170,7 +182,7 @@ struct appliance {
     v("upper_tolerance_percent", &appliance::upper_tolerance_percent, number("maker's upper tolerance of the resistance", unit::percent, between(0, 50)));
     v("mats_count", &appliance::mats_count, number("equal elements in parallel", unit::one, between(1, 50), {1, 6}));
     v("cold_tail_ohm", &appliance::cold_tail_ohm, number("resistance of the cold tails, there and back", unit::ohm, between(0, 100), {0, 1}));
-    v("resistance_ohm", &appliance::resistance_ohm, read_by(reads::resistance, "resistance of the element, dead and disconnected", unit::ohm, between(0, 1e7), {1, 5000}));
+    v("resistance_ohm", &appliance::resistance_ohm, read_by(reads::resistance, "resistance of the element, dead and disconnected", unit::ohm, between(0, 1e9), {1, 5000}));
     v("insulation_mohm", &appliance::insulation_mohm, read_by(reads::insulation, "insulation resistance of the element to its screen or body", unit::megaohm, between(0, 1e6), {0.05, 1000}));
   }
 };
@@ -202,7 +214,7 @@ struct sensor {
     v("name", &sensor::name, text("what people call it").must());
     v("appliance", &sensor::appliance_id, text("id of the appliance that it controls"));
     v("curve", &sensor::curve, text("the curve that the controller expects, by its parameters"));
-    v("resistance_ohm", &sensor::resistance_ohm, read_by(reads::resistance, "resistance of the sensor, disconnected", unit::ohm, between(0, 1e8), {50, 1e6}));
+    v("resistance_ohm", &sensor::resistance_ohm, read_by(reads::resistance, "resistance of the sensor, disconnected", unit::ohm, between(0, 1e9), {50, 1e6}));
     v("temperature_c", &sensor::temperature_c, read_by(reads::temperature, "temperature at the sensor, read independently", unit::celsius, between(-50, 120), {-10, 50}));
   }
 };
@@ -225,7 +237,7 @@ struct duct_part {
 };
 struct fan {
   MAKEGOOD_DOCUMENT_STRUCTURE;
-  std::string id, name, room_id, discharge_to = "not_seen";
+  std::string id, name, room_id, circuit_id, discharge_to = "not_seen";
   reading flow_l_per_s;
   std::optional<double> available_pressure_pa, overrun_min;
   double air_temperature_c = 20.0, relative_humidity_percent = 50.0, air_pressure_pa = 101325.0;
@@ -237,6 +249,7 @@ struct fan {
     v("id", &fan::id, text("name by which other parts refer to it").must());
     v("name", &fan::name, text("what people call it").must());
     v("room", &fan::room_id, text("id of the room that it extracts from").must());
+    v("circuit", &fan::circuit_id, text("id of the circuit that feeds it"));
     v("flow_l_per_s", &fan::flow_l_per_s, read_by(reads::airflow, "air flow at the grille", unit::litre_per_second, between(0, 5000), {0.5, 200}));
     v("available_pressure_pa", &fan::available_pressure_pa, number("static pressure that the fan gives at the required flow, from its plate or sheet", unit::pascal, between(0, 5000), {5, 500}));
     v("air_temperature_c", &fan::air_temperature_c, number("temperature of the air", unit::celsius, between(-40, 90), {0, 40}));
@@ -250,7 +263,7 @@ struct fan {
 /// Something that does not work, with what is known of it and what was read: which fault it is, and which test is next (job/session.hpp).
 struct inquiry {
   MAKEGOOD_DOCUMENT_STRUCTURE;
-  std::string id, name, family;
+  std::string id, name, family, about;
   document::object given, readings;
   std::vector<std::string> standing;
   template <class V>
@@ -258,9 +271,130 @@ struct inquiry {
     v("id", &inquiry::id, text("name by which other parts refer to it").must());
     v("name", &inquiry::name, text("what people call it"));
     v("family", &inquiry::family, text("the family of faults it is held against: heating_element, ...").must());
+    v("about", &inquiry::about, text("id of the circuit, appliance, sensor or fan that it is about"));
     v("given", &inquiry::given, text("the numbers that the family asks for, by name"));
-    v("readings", &inquiry::readings, text("by test, in the order of reading: a number, a reading, a word, or a list of these"));
+    v("readings", &inquiry::readings, text("by test, in the order of reading: a number, a reading, a word, or a list of these; one in a list that supersedes takes the place of the one before it"));
     v("standing", &inquiry::standing, text("conditions that stood before the first reading, such as isolated"));
+  }
+};
+/// One calculation of the catalogue on what was read here: a check or a model becomes findings, other results stand beside them.
+struct calculation {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, name, about, call;
+  document::object inputs;
+  template <class V>
+  static void fields(V&& v) {
+    v("id", &calculation::id, text("name by which other parts refer to it").must());
+    v("name", &calculation::name, text("what people call the thing"));
+    v("about", &calculation::about, text("id of the part of the visit that it is about"));
+    v("call", &calculation::call, text("the check, model or formula, as in air.check_overrun").must());
+    v("inputs", &calculation::inputs, text("its arguments by name; a reading may name an instrument of the visit"));
+  }
+};
+/// Something seen by eye.
+struct seen_by_eye {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, name, about, kind, note;
+  template <class V>
+  static void fields(V&& v) {
+    v("id", &seen_by_eye::id, text("name by which other parts refer to it").must());
+    v("name", &seen_by_eye::name, text("where it is, or what people call it"));
+    v("about", &seen_by_eye::about, text("id of the part of the visit that it is about"));
+    v("kind", &seen_by_eye::kind, text("what was seen: live_parts_within_reach, ...").must());
+    v("note", &seen_by_eye::note, text("anything else"));
+  }
+};
+/// What was put right today. The part itself has the readings as they are now; those before stand here.
+struct put_right {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, about, what, time, work, note;
+  double minutes = 0.0;
+  document::object before;
+  std::vector<std::string> ends;
+  template <class V>
+  static void fields(V&& v) {
+    static constexpr unit_t minute = unit::detail::si("min", 0, 0, 1, 0, 0, 60);
+    v("id", &put_right::id, text("name by which other parts refer to it").must());
+    v("about", &put_right::about, text("id of the part that was put right"));
+    v("what", &put_right::what, text("what was done, in a sentence").must());
+    v("minutes", &put_right::minutes, number("time that it took", minute, between(0, 1440), {1, 240}));
+    v("time", &put_right::time, text("when it was done"));
+    v("before", &put_right::before, text("fields of that part as they were before"));
+    v("ends", &put_right::ends, text("ids of the observations that are no more"));
+    v("work", &put_right::work, text("kind of work, as the rules on notification see it: like_for_like_replacement, ..."));
+    v("note", &put_right::note, text("anything else"));
+  }
+};
+struct material {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string name, cost;
+  double quantity = 1.0;
+  template <class V>
+  static void fields(V&& v) {
+    v("name", &material::name, text("what it is, by its electrical parameters").must());
+    v("cost", &material::cost, text("cost of one, as a text in major units: \"12.50\"").must());
+    v("quantity", &material::quantity, number("how many", unit::one, positive_to(10000), {1, 20}));
+  }
+};
+/// Something that can be done about a finding, with its time and materials.
+struct offered_work {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string id, about, title, act = "repair", access, leaves, kind;
+  double minutes = 0.0;
+  std::optional<double> minutes_low, minutes_high;
+  std::vector<material> materials;
+  std::vector<std::string> cures;
+  bool chosen = false;
+  template <class V>
+  static void fields(V&& v) {
+    static constexpr unit_t minute = unit::detail::si("min", 0, 0, 1, 0, 0, 60);
+    static constexpr std::string_view acts[] = {"repair", "replace", "work_around", "isolate", "improve", "decline"};
+    v("id", &offered_work::id, text("name by which other parts refer to it").must());
+    v("about", &offered_work::about, text("id of the part, inquiry or observation that it is for").must());
+    v("title", &offered_work::title, text("what is done, in a few words").must());
+    v("act", &offered_work::act, words("what kind of answer it is", acts));
+    v("minutes", &offered_work::minutes, number("its likely time", minute, between(0, 14400), {5, 600}).must());
+    v("minutes_low", &offered_work::minutes_low, number("its least time", minute, between(0, 14400), {5, 600}));
+    v("minutes_high", &offered_work::minutes_high, number("its greatest time", minute, between(0, 14400), {5, 600}));
+    v("access", &offered_work::access, text("what is opened once for several works: floor, ceiling, board"));
+    v("materials", &offered_work::materials, text("what it takes"));
+    v("cures", &offered_work::cures, text("hypotheses of the inquiry that it puts right; left out: all of them"));
+    v("leaves", &offered_work::leaves, text("what it leaves open"));
+    v("work", &offered_work::kind, text("kind of work, as the rules on notification see it: new_circuit, ..."));
+    v("chosen", &offered_work::chosen, text("true: the client has chosen it, it goes into the quote"));
+  }
+};
+/// Prices as exact texts in major units ("48.00").
+struct prices {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::string currency = "GBP", rate_per_h, call_out, markup_percent, travel_miles, rate_per_mile, travel_h, rounding;
+  document::object vat;
+  bool registered = true;
+  template <class V>
+  static void fields(V&& v) {
+    v("currency", &prices::currency, text("code of ISO 4217"));
+    v("rate_per_h", &prices::rate_per_h, text("price of an hour").must());
+    v("call_out", &prices::call_out, text("price of coming at all"));
+    v("markup_percent", &prices::markup_percent, text("on the cost of materials"));
+    v("travel_miles", &prices::travel_miles, text("there and back"));
+    v("rate_per_mile", &prices::rate_per_mile, text("price of a mile"));
+    v("travel_h", &prices::travel_h, text("hours of travel, there and back"));
+    v("vat", &prices::vat, text("rates by name, such as {\"standard\": \"20\"}"));
+    v("registered", &prices::registered, text("false: no tax is charged or shown"));
+    v("rounding", &prices::rounding, text("named rule of rounding of the tax, as in price.quote"));
+  }
+};
+struct timing {
+  MAKEGOOD_DOCUMENT_STRUCTURE;
+  std::optional<double> available_min;
+  double used_min = 0.0, access_min = 0.0, isolating_min = 0.0;
+  template <class V>
+  static void fields(V&& v) {
+    static constexpr unit_t minute = unit::detail::si("min", 0, 0, 1, 0, 0, 60);
+    v("available_min", &timing::available_min, number("time of the whole visit", minute, between(0, 1440), {30, 480}));
+    v("access_min", &timing::access_min, number("opening and closing a place, once for all works in it; 0: it is in the minutes of each work", minute, between(0, 480), {2, 60}));
+    v("isolating_min", &timing::isolating_min, number("isolating a circuit and switching it on again, once for all works on it; 0: likewise", minute, between(0, 120), {2, 20}));
+    v("used_min", &timing::used_min, number("time used up to now", minute, between(0, 1440), {0, 480}));
   }
 };
 struct visit {
@@ -275,6 +409,13 @@ struct visit {
   std::vector<sensor> sensors;
   std::vector<fan> fans;
   std::vector<inquiry> inquiries;
+  std::vector<calculation> calculations;
+  std::vector<seen_by_eye> observations;
+  std::vector<put_right> mended;
+  std::vector<offered_work> works;
+  std::optional<prices> price;
+  std::optional<timing> time;
+  bool dwelling = true;
   template <class V>
   static void fields(V&& v) {
     static constexpr std::string_view formats[] = {"makegood-visit-1"};
@@ -292,11 +433,22 @@ struct visit {
     v("sensors", &visit::sensors, text("temperature sensors"));
     v("fans", &visit::fans, text("extract fans with their ducts"));
     v("inquiries", &visit::inquiries, text("things that do not work, with the readings taken on them"));
+    v("calculations", &visit::calculations, text("any checks, models and formulas of the catalogue, on what was read here"));
+    v("observations", &visit::observations, text("what was seen by eye"));
+    v("put_right", &visit::mended, text("what was put right today, with the readings before"));
+    v("works", &visit::works, text("what can be done, with time and materials"));
+    v("prices", &visit::price, text("what an hour, a mile and materials cost"));
+    v("time", &visit::time, text("the time there is"));
+    v("dwelling", &visit::dwelling, text("false: not a dwelling, as the rules on lighting circuits see it"));
   }
 };
 
 /// Reads a document; throws document_error with all problems at once.
 visit read_visit(const document::value& d);
+/// The visit as it was found: the fields that were put right have their values before. Throws document_error where they do not fit.
+visit as_found(const visit& v);
+/// A part of a visit by its id: "circuits[2]"; "" where there is none.
+std::string path_of(const visit& v, std::string_view id);
 /// JSON Schema of a visit.
 document::value visit_schema();
 

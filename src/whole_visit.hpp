@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+// Between the files that assess a visit: parts by id, and what follows from the findings.
+#pragma once
+#include <makegood/job/assess.hpp>
+
+namespace makegood {
+inline namespace v1 {
+namespace job {
+
+/// What something is about: a part of the visit, with the circuit that feeds it.
+struct visit_part {
+  std::string path, name, circuit;
+};
+visit_part part_of(const visit& v, std::string_view about);
+const circuit* circuit_of(const visit& v, std::string_view id);
+
+/// The findings of the visit alone: checks, observations, calculations, inquiries.
+assessment findings_of(const visit& v, const rulebook& rules, const decision_rule& rule, const assess_options& how);
+/// What follows from the findings.
+void what_follows(assessment& a, const visit& v, const rulebook& rules, const decision_rule& rule);
+
+/// A text in a document of words; empty: there is none.
+std::string_view text_in(const document::object* words, std::string_view name);
+std::vector<std::string> texts_in(const document::object* words, std::string_view name);
+
+}  // namespace job
+}  // namespace v1
+}  // namespace makegood

@@ -1,0 +1,60 @@
+# SPDX-License-Identifier: MIT
+"""Whole visits: the demo visit with everything that follows from it, its first page in a process of its own, and many visits in one call."""
+
+from __future__ import annotations
+
+import copy
+import json
+import pathlib
+import random
+import subprocess
+import sys
+import time
+from typing import Any
+
+import makegood
+
+DEMO = pathlib.Path(__file__).resolve().parents[2] / "notebooks" / "demo_visit.json"
+RULES = "bs7671:2018+a2,england-adf-2021,england-adp-2013"
+
+FIRST_PAGE = f"""
+import resource, time
+t = time.perf_counter()
+import makegood
+a = makegood.assess(makegood.load_visit({str(DEMO)!r}), rules={RULES!r})
+page = makegood.report(a, audience="client")
+print(time.perf_counter() - t, resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024, len(page))
+"""
+
+
+def report_data() -> dict[str, Any]:
+    """The demo visit from its file to everything that a page is made of."""
+    document: dict[str, Any] = makegood.assess(makegood.load_visit(DEMO), rules=RULES).to_dict()
+    return document
+
+
+def first_page() -> tuple[float, float, int]:
+    """Seconds, greatest memory in MiB, and characters of the client's page, in a process that has loaded nothing before."""
+    said = subprocess.run([sys.executable, "-c", FIRST_PAGE], check=True, capture_output=True, text=True).stdout.split()
+    return float(said[0]), float(said[1]), int(said[2])
+
+
+def many(n: int) -> list[Any]:
+    """So many visits, each with readings of its own."""
+    draw = random.Random(2026)
+    whole = json.loads(DEMO.read_text(encoding="utf-8"))
+    visits = []
+    for _ in range(n):
+        one = copy.deepcopy(whole)
+        for part in (*one["circuits"], *one["appliances"], *one["sensors"], *one["fans"]):
+            for name, reading in part.items():
+                if isinstance(reading, dict) and "value" in reading and not name.startswith("temperature"):
+                    reading["value"] = round(reading["value"] * draw.uniform(0.7, 1.4), 3)
+        visits.append(makegood.read_visit(one))
+    return visits
+
+
+def seconds_of_many(visits: list[Any], threads: int, inquiries: bool = False) -> float:
+    t = time.perf_counter()
+    makegood.assess_many(visits, rules=RULES, threads=threads, inquiries=inquiries, progress=True)
+    return time.perf_counter() - t
