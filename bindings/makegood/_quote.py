@@ -66,7 +66,7 @@ def _not_in_it(a: Document) -> str:
         if any(o.get("chosen") for o in listed):
             continue  # what it is about is dealt with: the other ways stand below
         for o in [o for o in listed if o.get("recommended")] or listed[:1]:
-            items.append(f"{group.get('subject') or ''}: {_low(o.get('title') or 'nothing is known yet')} ({price_of(o)})")
+            items.append(f"{group.get('subject') or ''}: {_low(o.get('title') or 'nothing is known yet')}: {price_of(o).replace(' (', ', ').rstrip(')')}")
     chosen = {str(x.get("name")) for x in (a.get("quote") or {}).get("lines") or []}
     for s in (a.get("order_of_work") or {}).get("left_out") or []:
         if not str(s.get("id") or "").startswith("read:") and not is_isolating(s) and s.get("title") not in chosen:

@@ -40,7 +40,6 @@ _READING_KINDS = {"nameplate": "from the nameplate", "estimated": "an estimate",
 
 def readings(a: Document) -> str:
     """Every reading as it was taken: a table where there is room, a list on a phone; then the instruments."""
-    known = {str(i.get("id")): i.get("description") or str(i.get("id")) for i in a.get("instruments") or []}
     taken = a.get("readings") or []
     replaced = {str(r.get("supersedes")) for r in taken if r.get("supersedes")}
     columns = ("Where", "What", "Read", "Instrument", "Circuit", "Time", "Note")
@@ -58,7 +57,7 @@ def readings(a: Document) -> str:
             where,
             r.get("what") or "",
             r.get("said") or _value_said(r),
-            known.get(str(r.get("instrument") or ""), str(r.get("instrument") or "")),
+            str(r.get("instrument") or ""),
             ", ".join(x for x in (state, volts) if x),
             r.get("time") or "",
             sentence(note),
@@ -79,7 +78,7 @@ def readings(a: Document) -> str:
         said = i.get("accuracy") or []
         accuracy = "; ".join(str(x) for x in ([said] if isinstance(said, str) else said) if isinstance(x, str))
         tools.append(
-            f"<li><strong>{escape(sentence(i.get('description') or i.get('id')).rstrip('.'))}</strong>{escape(when)}. "
+            f"<li><strong>{escape(str(i.get('id') or ''))}</strong>{': ' + escape(str(i['description'])) if i.get('description') else ''}{escape(when)}. "
             + (_words(sentence(accuracy)) if accuracy else "No accuracy is stated: the worst case of its class is taken where one is known.")
             + "</li>"
         )

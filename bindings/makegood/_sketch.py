@@ -156,6 +156,9 @@ def _ruler(axes: Any, along: str, title: str = "", unit: str = "", grid: bool = 
     axes.plot(*((ticks, noughts) if level else (noughts, ticks)), **{**dash, "lw": 0}, marker=3 if level else 0, ms=3.5, mew=0.8)
     for t in ticks:
         words = said(t) if said else f"{_number(t)} {unit}".rstrip()
+        part = (t - low) / (high - low) if high > low else 0.5
+        if level and said and len(ticks) > 3 and not 0.04 < part < 0.96:
+            continue  # its words would stand beyond the edge
         at = {"xytext": (0, -5), "ha": "center", "va": "top"} if level else {"xytext": (-5, 0), "ha": "right", "va": "center"}
         axes.annotate(words, (t, 0) if level else (0, t), xycoords=where, textcoords="offset points", annotation_clip=False, **at)
     if title:

@@ -97,7 +97,9 @@ ol.order>li{margin:.7rem 0;break-inside:avoid}
 table.readings{border-collapse:collapse;width:100%;font-size:.875rem;line-height:1.35;margin:.8rem 0}
 .readings th{text-align:left;border-bottom:2px solid var(--ink);padding:.2rem .5rem .25rem 0;vertical-align:bottom}
 .readings td{border-top:1px solid var(--line);padding:.3rem .5rem .3rem 0;vertical-align:top}
+.readings th,.readings td{overflow-wrap:normal;hyphens:auto}
 .readings td:nth-child(3){font-weight:bold}
+.readings td:nth-child(6){white-space:nowrap}
 .readings tr:not(.new)>td:first-child{border-top-color:transparent;color:transparent}
 .readings tr{break-inside:avoid}
 .readings thead{display:table-header-group}
@@ -145,14 +147,16 @@ p{orphans:3;widows:3}
 """
 
 
+_LONG = re.compile(r"(?<![\w.,:/-])[1-9]\d{4,14}(?![\w,:/-])")
 _UNIT = re.compile(r"(?<=\d) (?=(?:[MkmµG]?(?:Ω|V|A|W|Pa|m|s)|l/s|°C|K|%|mm²|m³|A²·s|1/h)(?![\w/²³]))")
 _UNIT_IN_FORMULA = re.compile(r"(?<=[\d⁰¹²³⁴⁵⁶⁷⁸⁹]) (?=[^\W\d_]{1,3}(?:[\s·/²³⁴(),.;]|$)|[%°1])")
 _INDEX = re.compile(r"(?<![A-Za-z_])([^\W\d_]{1,2})_([^\W_]{1,4}|[+−-])(?![^\W_])")
 
 
 def _words(said: str) -> str:
-    """Escaped words in which no line breaks between a number and its unit."""
-    return _UNIT.sub("\u00a0", escape(said))
+    """Escaped words: long numbers in groups of three, and no line breaks between a number and its unit."""
+    grouped = _LONG.sub(lambda m: f"{int(m[0]):,}".replace(",", "\u202f"), said)
+    return _UNIT.sub("\u00a0", escape(grouped))
 
 
 def _formula(said: str) -> str:
