@@ -137,7 +137,7 @@ def options(a: Document, key: str) -> str:
         if not listed:
             continue
         title = ": ".join(x for x in (group.get("subject") or group.get("about") or "", group.get("for") or "") if x)
-        out.append(f'<div class="choice"><h3>{escape(title)}</h3>')
+        out.append(f'<div class="choice"><h3>{_words(title)}</h3>')
         out.append(figure(_overviews.options(group, f"{key}{i}"), said))
         out.append(f'<ul class="way">{"".join(option(o) for o in listed)}</ul></div>')
     return "".join(out)

@@ -137,6 +137,7 @@ summary::-webkit-details-marker{display:none}
 details{break-after:avoid}
 figure.picture:not(.wide){display:grid;grid-template-columns:104mm 1fr;gap:0 5mm;align-items:start}
 figure.picture:not(.wide)>figcaption{order:2}
+svg.chart{max-height:215mm;width:auto;max-width:100%;margin:0 auto}
 figcaption{break-after:avoid}
 .frame{border-color:#999;max-width:none}
 .scroll{overflow:visible}
