@@ -16,11 +16,14 @@ const circuit* circuit_of(const visit& v, std::string_view id);
 
 /// The findings of the visit alone: checks, observations, calculations, inquiries.
 assessment findings_of(const visit& v, const rulebook& rules, const decision_rule& rule, const assess_options& how);
+/// Every reading of the visit with its instrument, and what the instruments state.
+void readings_of_visit(assessment& a, const visit& v);
 /// What follows from the findings.
 void what_follows(assessment& a, const visit& v, const rulebook& rules, const decision_rule& rule);
 
 /// A text in a document of words; empty: there is none.
 std::string_view text_in(const document::object* words, std::string_view name);
+document::array texts(const std::vector<std::string>& list);
 std::vector<std::string> texts_in(const document::object* words, std::string_view name);
 
 }  // namespace job
