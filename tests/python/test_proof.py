@@ -411,7 +411,7 @@ def test_order_changes_nothing_and_undo_restores(name: str, k: int) -> None:
 def test_columns_say_what_sessions_say(name: str, k: int) -> None:
     doc, given = document(name), GIVEN[name][k]
     made, p = believed(name, k, 0.5)
-    one, money = session.Session(doc, given, costs=COSTS), Costs(doc, given)
+    one, money = session.Session(doc, given, costs=COSTS, points=POINTS), Costs(doc, given)
     for i in range(8):
         while one.undo():
             pass
