@@ -320,7 +320,6 @@ class assessor {
         if (e.is == entry::what::model) {
           result = e.model.run(inputs, rules_);
         } else {
-          document::array steps;
           const auto value = invoke(e, inputs);
           result = document::object{{"value", value}, {"unit", e.formula.result.unit.symbol},
                                     {"text", document::array{std::string(e.formula.result.symbol) + " = " + quantity_text(*value.as<double>(), e.formula.result.unit.symbol, 4)}}};
