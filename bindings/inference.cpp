@@ -209,6 +209,7 @@ kernel made(py::sequence tests, py::sequence hypotheses, py::dict options) {
   inference_options o;
   o.none_prior = options["none_prior"].cast<double>();
   o.points = options["points"].cast<unsigned>();
+  o.hopeless = options["hopeless"].cast<double>();
   const auto how = options["method"].cast<std::string>();
   if (how == "first_order") o.how = inference_options::rule::first_order;
   else if (how == "quasi_random") o.how = inference_options::rule::quasi_random;
@@ -228,7 +229,7 @@ void add_inference(py::module_& m) {
              py::list rows;
              for (std::size_t h = 0; h < t.rows.size(); ++h) {
                const auto& r = t.rows[h];
-               rows.append(py::make_tuple(std::string(k.of.id(h)), r.prior, r.log_likelihood, r.posterior, r.how == method::first_order ? "first_order" : "quasi_random",
+               rows.append(py::make_tuple(std::string(k.of.id(h)), r.prior, r.log_likelihood, r.posterior, r.how == method::first_order ? "first_order" : r.how == method::bounded ? "bounded" : "quasi_random",
                                           r.effective_points));
              }
              return py::make_tuple(rows, t.log_evidence, std::string(k.of.id(t.leading)), t.robust, t.robust ? std::string() : std::string(k.of.id(t.overturned_by)));

@@ -89,7 +89,7 @@ class assessor {
     if (const fault bad = f.check(f.self, v.data())) throw range_error(f.refusal(f.self, bad, v.data()));
     const double y = f.gradient(f.self, v.data(), slopes.data());
     if (!is_finite(y)) throw range_error(f.refusal(f.self, {fault::what::no_result, -1}, v.data()));
-    before_.push_back(f.work(f.self, v.data()));
+    if (how_.steps) before_.push_back(f.work(f.self, v.data()));
     if (!doubt_.set()) doubt_ = f.doubt(f.self, v.data());
     return combine(y, slopes.data(), x.data(), x.size());
   }
@@ -192,9 +192,8 @@ class assessor {
       const auto* off = said ? said->find("isolate") : nullptr;
       f.isolates = !off || !off->as<bool>() || *off->as<bool>();
     }
-    const bool electrical = !f.call.starts_with("air.") && !f.call.starts_with("lighting.") && !f.call.starts_with("setting_out.check_fixing") && !f.call.starts_with("setting_out.check_joist") &&
-                            !f.call.starts_with("setting_out.fixing_load");
-    if (f.level != finding::danger::none && electrical) {
+    const auto* has_code = said ? said->find("electrical") : nullptr;  // the codes of the trade are for electrical danger
+    if (f.level != finding::danger::none && (!has_code || *has_code->as<bool>())) {
       const auto rule = rules_.find("danger_class", danger_text(f.level));
       if (rule.found() && rule.row) {
         f.code = rule.row->text.substr(0, rule.row->text.find_first_of(": "));
@@ -293,6 +292,41 @@ class assessor {
     if (const auto* number = x.as<double>(); number && a.table && a.table->of_numbers()) return given(number_text(*number, 12));
     return given(reading_from(x));
   }
+  /// A formula on numbers and readings: value, doubt, and how it was worked out.
+  document::value formula_of(const entry& e, const document::object& inputs) {
+    document::object plain = inputs;
+    std::map<std::string_view, measured> read;
+    for (const auto& a : e.args()) {
+      const auto* given_ = inputs.find(a.name);
+      if (!given_ || a.table || given_->as<double>()) continue;
+      const reading r = reading_from(*given_);
+      if (r.is != reading::state::value) throw range_error(std::string(a.name) + ": a number is needed, and it was not read as one");
+      read.emplace(a.name, to_measured(r, a.instrument, a.name));
+      for (auto& f : plain.fields)
+        if (f.first == a.name) f.second = r.number;
+    }
+    const double y = *invoke(e, plain).as<double>();  // refuses what is missing, unknown or outside the range
+    std::vector<measured> x;
+    for (const auto& a : e.args()) {
+      const auto known = read.find(a.name);
+      const auto* one = plain.find(a.name);
+      const auto* word = one && a.table ? one->as<std::string>() : nullptr;
+      if (known != read.end()) x.push_back(known->second);
+      else if (word || (one && a.table)) x.push_back(measured::exact(static_cast<double>(a.table->find(word ? *word : number_text(*one->as<double>(), 12)))));
+      else x.push_back(measured::exact(one ? *one->as<double>() : a.fallback));
+    }
+    const measured m = through_info(e.formula, x);
+    const std::string_view unit = e.formula.result.unit.symbol;
+    const double u = m.standard_uncertainty();
+    document::array doubts, steps;
+    if (doubt_.set()) doubts.emplace_back(std::string(doubt_.text));
+    for (const auto& w : before_) append_steps(steps, w);
+    before_.clear();
+    doubt_ = {};
+    std::string said = std::string(e.formula.result.symbol) + " = " + quantity_text(y, unit, 4);
+    if (u > 0.0) said += " ± " + quantity_text(2.0 * u, unit, 2) + " (k = 2)";
+    return document::object{{"value", y}, {"unit", unit}, {"standard_uncertainty", u}, {"text", document::array{said}}, {"cautions", doubts}, {"steps", steps}};
+  }
   void calculation_of(const calculation& c, const std::string& path) {
     const entry& e = *find_entry(c.call);
     const visit_part part = part_of(visit_, c.about);
@@ -320,9 +354,7 @@ class assessor {
         if (e.is == entry::what::model) {
           result = e.model.run(inputs, rules_);
         } else {
-          const auto value = invoke(e, inputs);
-          result = document::object{{"value", value}, {"unit", e.formula.result.unit.symbol},
-                                    {"text", document::array{std::string(e.formula.result.symbol) + " = " + quantity_text(*value.as<double>(), e.formula.result.unit.symbol, 4)}}};
+          result = formula_of(e, inputs);
         }
         result_of(c, path, subject, question, inputs, result);
       }
@@ -346,10 +378,6 @@ class assessor {
       a_.findings[i].circuit = part.circuit;
     }
   }
-  static std::string capital(std::string s) {
-    if (!s.empty() && s[0] >= 'a' && s[0] <= 'z') s[0] = static_cast<char>(s[0] - 'a' + 'A');
-    return s;
-  }
   static std::vector<std::string> sentences_of(const document::object& o) {
     std::vector<std::string> list;
     const auto* t = o.find("text");
@@ -370,81 +398,23 @@ class assessor {
     if (!text.empty()) beside.set("text", text);
     a_.results.push_back(beside);
     if (!o) return;
-    const auto word = [&](const document::object& from, std::string_view name) {
-      const auto* f = from.find(name);
-      return f && f->as<std::string>() ? *f->as<std::string>() : std::string();
-    };
-    const auto number_in = [&](std::string_view name) {
-      const auto* f = o->find(name);
-      return f && f->as<double>() ? *f->as<double>() : 0.0;
-    };
-    const auto flag = [&](std::string_view name) {
-      const auto* f = o->find(name);
-      return f && f->as<bool>() && *f->as<bool>();
-    };
-    const auto list_in = [&](std::string_view name) {
-      const auto* f = o->find(name);
-      return f ? f->as<document::array>() : nullptr;
-    };
-    const auto add_one = [&](outcome is, const std::string& why, std::string plain, document::object shown) {
-      finding f;
-      f.path = path;
-      f.subject = subject;
-      f.question = question;
-      f.call = c.call;
-      reason r = reason::none;
-      if (is == outcome::undecided) {
-        r = reason::not_measured;
-        for (const auto x : {reason::outside_validity, reason::straddles_limit, reason::needs_makers_figure, reason::no_rule_in_book, reason::precondition_missing})
-          if (reason_text(x) == why) r = x;
-      }
-      if (!plain.empty() && plain.back() != '.') plain += '.';
-      plain = capital(std::move(plain));
-      std::string settle = is == outcome::undecided ? plain : std::string();
-      f.plain = plain;
-      if (sentences.empty()) std::get<document::object>(a_.results.back().is).set("text", document::array{plain});
-      add_shown(std::move(f), is, r, plain, settle, std::move(shown), c.call, part_of(visit_, c.about).path);
-    };
-    static constexpr std::pair<std::string_view, outcome> outcomes[] = {{"pass", outcome::pass}, {"fail", outcome::fail}, {"undecided", outcome::undecided}};
-    const auto outcome_of = [&](std::string_view w, outcome otherwise) {
-      for (const auto& [name, is] : outcomes)
-        if (name == w) return is;
-      return otherwise;
-    };
-    const std::string all = sentences.empty() ? std::string() : sentences.front();
-    if (const std::string is = word(*o, "outcome"); !is.empty()) {
-      const outcome decided = outcome_of(is, outcome::undecided);
-      // its own sentences, or what it found that made it so; with the numbers and the source of the first of these
-      std::string plain = all;
-      document::object shown;
-      if (const auto* list = list_in("findings"))
-        for (const auto& one : *list) {
-          const auto* x = one.as<document::object>();
-          if (!x || outcome_of(word(*x, "outcome"), outcome::undecided) != decided) continue;
-          const std::string item = word(*x, "item");
-          if (shown.fields.empty())
-            for (const char* name : {"value", "limit", "unit", "source"})
-              if (const auto* f = x->find(name)) shown.set(name, *f);
-          if (decided == outcome::pass && !plain.empty()) continue;
-          if (!plain.empty() && plain.back() != '.') plain += '.';
-          plain += (plain.empty() ? "" : " ") + capital((item.empty() ? "" : item + ": ") + word(*x, "text"));
-        }
-      if (decided == outcome::undecided && plain == all && sentences.size() > 1) plain += " " + sentences[1];
-      add_one(decided, word(*o, "reason"), plain.empty() ? std::string(outcome_text(decided)) : plain, std::move(shown));
-    } else if (o->find("record_complete")) {
-      std::string missing;
-      if (const auto* lacking = list_in("missing"))
-        for (const auto& one : *lacking) missing += (missing.empty() ? "" : ", ") + (one.as<std::string>() ? *one.as<std::string>() : std::string());
-      const bool live = flag("found_live");
-      add_one(live ? outcome::fail : flag("record_complete") ? outcome::pass : outcome::undecided, "precondition missing",
-              live ? "A voltage was found: it is not dead" : flag("record_complete") ? "It was proved dead, with the tester proved before and after" : "Not proved dead: the record lacks " + missing, {});
-    } else if (o->find("contradictions")) {
-      const auto* missing = list_in("missing");
-      add_one(number_in("contradictions") + number_in("patterns") > 0 ? outcome::fail : missing && !missing->empty() ? outcome::undecided : outcome::pass, "not measured", all, {});
-    } else if (o->find("leading") && o->find("probability")) {
-      const bool sound = word(*o, "leading").starts_with("sound");
-      add_one(number_in("probability") < 0.95 ? outcome::undecided : sound ? outcome::pass : outcome::fail, "straddles limit", all, document::object{{"probability", number_in("probability")}});
+    auto said = answer_of(words_of_check(c.call), *o, sentences);
+    if (!said) return;
+    reason why = reason::none;
+    if (said->is == outcome::undecided) {
+      why = reason::not_measured;
+      for (const auto x : {reason::outside_validity, reason::straddles_limit, reason::needs_makers_figure, reason::no_rule_in_book, reason::precondition_missing})
+        if (reason_text(x) == said->why) why = x;
     }
+    if (sentences.empty()) std::get<document::object>(a_.results.back().is).set("text", document::array{said->plain});
+    finding f;
+    f.path = path;
+    f.subject = subject;
+    f.question = question;
+    f.call = c.call;
+    f.plain = said->plain;
+    std::string settle = said->is != outcome::undecided ? std::string() : said->next.empty() ? said->plain : said->next;
+    add_shown(std::move(f), said->is, why, said->plain, std::move(settle), std::move(said->shown), c.call, part_of(visit_, c.about).path);
   }
 
   // ---- what was seen, and what does not work ------------------------------------------------------------------------------

@@ -6,6 +6,8 @@
 #include <makegood/job/visit.hpp>
 #include <algorithm>
 #include <cstdlib>
+#include <map>
+#include <mutex>
 #include "subjects.hpp"
 #include "tokens.hpp"
 
@@ -65,7 +67,14 @@ std::vector<std::string_view> family_ids() {
   return ids;
 }
 document::value shared_family() { return read_family("shared"); }
-document::value family(std::string_view id) { return extended(shared_family(), read_family(id)); }
+document::value family(std::string_view id) {
+  static std::mutex one_at_a_time;
+  static std::map<std::string, document::value, std::less<>> known;  // reading one takes longer than copying it
+  const std::scoped_lock lock(one_at_a_time);
+  auto found = known.find(id);
+  if (found == known.end()) found = known.emplace(std::string(id), extended(shared_family(), read_family(id))).first;
+  return found->second;
+}
 
 document::value extended(const document::value& family, const document::value& patch) {
   const auto* a = family.as<document::object>();

@@ -755,7 +755,7 @@ many_findings assess_many(std::span<const visit> visits, const rulebook& rules, 
   const auto work = [&](unsigned k) {
     try {
       for (std::size_t i; !stopped && (i = next.fetch_add(1)) < visits.size();) {
-        const auto a = findings_of(visits[i], rules, rule, {false, inquiries, false});
+        const auto a = findings_of(visits[i], rules, rule, {.plan = false, .inquiries = inquiries, .whole = false, .steps = false});
         for (const auto& f : a.findings) {
           const auto& v = f.verdict;
           rows[i].push_back({f.path, f.call, static_cast<unsigned char>(v.outcome), static_cast<unsigned char>(v.reason), static_cast<unsigned char>(f.level), v.value, v.limit(), v.margin, v.probability});

@@ -2,6 +2,7 @@
 // Between the files that assess a visit: parts by id, and what follows from the findings.
 #pragma once
 #include <makegood/job/assess.hpp>
+#include <optional>
 
 namespace makegood {
 inline namespace v1 {
@@ -20,6 +21,17 @@ assessment findings_of(const visit& v, const rulebook& rules, const decision_rul
 void readings_of_visit(assessment& a, const visit& v);
 /// What follows from the findings.
 void what_follows(assessment& a, const visit& v, const rulebook& rules, const decision_rule& rule);
+
+/// What the result of a model says about what was asked.
+struct answer {
+  outcome is = outcome::undecided;
+  std::string why;    ///< of an undecided one: the words of a reason
+  std::string plain;  ///< a sentence or several
+  std::string next;   ///< what settles it, where the result says so
+  document::object shown;  ///< numbers that stand with it
+};
+/// Nothing where neither the result has an outcome nor its words say how it is read.
+std::optional<answer> answer_of(const document::object* words, const document::object& result, const std::vector<std::string>& sentences);
 
 /// A text in a document of words; empty: there is none.
 std::string_view text_in(const document::object* words, std::string_view name);

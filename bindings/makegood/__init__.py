@@ -88,7 +88,7 @@ def load_visit(path):
     return load(path)
 
 
-def assess_many(visits, *, rules, rule=None, threads=1, inquiries=False, progress=False):
+def assess_many(visits, *, rules, rule=None, threads=1, inquiries=True, progress=False):
     """The findings of many visits in columns, on one thread or more: the same as assess() gives of each."""
     from ._many import assess_many as many
 

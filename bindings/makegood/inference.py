@@ -172,7 +172,7 @@ class Explained(NamedTuple):
     posterior: dict[str, float]
     prior: dict[str, float]
     log_likelihood: dict[str, float]
-    method: dict[str, str]  # "first_order" or "quasi_random"
+    method: dict[str, str]  # "first_order", "quasi_random", or "bounded": hopeless beside another one, and not summed
     effective_points: dict[str, float]  # of the quasi-random sum; below about 50 it is rough
     log_evidence: float
     leading: str
@@ -213,7 +213,8 @@ class Explanations:
     """Tests and hypotheses, set up once; then readings come and go.
 
     `none_prior` (0.02 or more) is the prior of "none of these"; `points` (512, 2048 or 4096) those of the quasi-random sums; `method` is
-    "automatic", "first_order" or "quasi_random". At most 24 readings together and 12 parameters of a hypothesis.
+    "automatic", "first_order" or "quasi_random". What even at its best parameters has less than `hopeless` of the leading one's weight is
+    not summed (0: all are). At most 24 readings together and 12 parameters of a hypothesis.
     """
 
     def __init__(
@@ -224,6 +225,7 @@ class Explanations:
         none_prior: float = 0.05,
         points: int = 4096,
         method: str = "automatic",
+        hopeless: float = 1e-12,
     ) -> None:
         def split(p: Any) -> tuple[Any, dict[str, float]]:
             if isinstance(p, Mapping):
@@ -241,7 +243,7 @@ class Explanations:
                 (h.id, h.title, h.prior, dict(h.parameters), [(test, *split(p)) for test, p in h.predictions.items()], h.danger)
                 for h in hypotheses
             ],
-            {"none_prior": none_prior, "points": points, "method": method},
+            {"none_prior": none_prior, "points": points, "method": method, "hopeless": hopeless},
         )
 
     def explain(self, readings: Sequence[Observation]) -> Explained:

@@ -110,7 +110,11 @@ class Session:
         return dict(self._of.probabilities())
 
     def next(self) -> dict[str, Any]:
-        """Everything as a dict: advice ("test", "must_test", "act", "nothing_left"), test, act, explain, hypotheses, tests, acts, findings."""
+        """Everything as a dict: advice ("test", "must_test", "act", "nothing_left"), test, act, explain, hypotheses, predicted, tests, acts, findings.
+
+        `predicted`: every reading against what the leading explanation expects of it once it knows the others: `predicted` is the middle,
+        95 % lie from `low` to `high`, `z` is the place of the reading there as a standard score; `chance` that of a word, or of a value at all.
+        """
         return dict(self._of.to_dict())
 
     def explain(self) -> list[str]:

@@ -166,20 +166,38 @@ inline document::value to_document(const accuracy& a) {
   o.set("basis", basis_names[static_cast<std::size_t>(a.basis)]);
   return o;
 }
+/// Everything that is not known by name, or is of another kind, is refused: a slip in a name would leave a reading without its doubt.
 inline accuracy accuracy_from(const document::value& v) {
   const auto* o = v.as<document::object>();
   if (!o) throw range_error("an accuracy is an object such as {\"percent\": 5, \"counts\": 3, \"resolution\": 0.01}");
   accuracy a;
-  for (const auto& n : accuracy_numbers)
-    if (const auto* x = o->find(n.name); x && x->as<double>()) {
-      if (!(*x->as<double>() >= 0.0)) throw range_error("accuracy: \"" + std::string(n.name) + "\" must be 0 or more");
-      a.*n.is = *x->as<double>();
+  const auto set = [&](const std::string& name, const document::value& x) {
+    for (const auto& n : accuracy_numbers) {
+      if (n.name != name) continue;
+      const double* number = x.as<double>();
+      if (!number || !(*number >= 0.0)) throw range_error("accuracy: \"" + name + "\" must be a number from 0");
+      return void(a.*n.is = *number);
     }
-  for (const auto& m : accuracy_marks)
-    if (const auto* x = o->find(m.name); x && x->as<bool>()) a.*m.is = *x->as<bool>();
-  if (const auto* x = o->find("basis"); x && x->as<std::string>())
-    for (std::size_t i = 0; i < std::size(basis_names); ++i)
-      if (*x->as<std::string>() == basis_names[i]) a.basis = static_cast<statement_basis>(i);
+    for (const auto& m : accuracy_marks) {
+      if (m.name != name) continue;
+      const bool* mark = x.as<bool>();
+      if (!mark) throw range_error("accuracy: \"" + name + "\" must be true or false");
+      return void(a.*m.is = *mark);
+    }
+    if (name == "basis") {
+      const auto* word = x.as<std::string>();
+      for (std::size_t i = 0; i < std::size(basis_names); ++i)
+        if (word && *word == basis_names[i]) return void(a.basis = static_cast<statement_basis>(i));
+      throw range_error("accuracy: \"basis\" must be stated, operating_2019 or operating_error_limit");
+    }
+    if (name == "reads") return;  // of a function of an instrument
+    std::vector<std::string_view> names{"basis"};
+    for (const auto& n : accuracy_numbers) names.push_back(n.name);
+    for (const auto& m : accuracy_marks) names.push_back(m.name);
+    const auto near = document::nearest(name, names);
+    throw range_error("accuracy: there is no \"" + name + "\"" + (near.empty() ? std::string() : "; did you mean \"" + std::string(near) + "\"?"));
+  };
+  for (const auto& f : o->fields) set(f.first, f.second);
   return a;
 }
 inline document::value to_document(const instrument& i) {

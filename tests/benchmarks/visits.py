@@ -58,7 +58,7 @@ def many(n: int) -> list[Any]:
     return visits
 
 
-def seconds_of_many(visits: list[Any], threads: int, inquiries: bool = False) -> float:
+def seconds_of_many(visits: list[Any], threads: int, inquiries: bool = True) -> float:
     t = time.perf_counter()
     makegood.assess_many(visits, rules=RULES, threads=threads, inquiries=inquiries, progress=True)
     return time.perf_counter() - t

@@ -197,6 +197,30 @@ TEST_CASE("inference: quasi-random sums by quadrature, also where the readings a
   }
 }
 
+TEST_CASE("inference: a best fit behind a ridge, by quadrature") {
+  // a sensor of a higher curve than the one expected, its floor warm: between the middle of the parameters and the best fit lies the
+  // temperature at which the bend of the curve does nothing, and where nothing fits
+  const auto r = [](const auto& p) { return call(sensing::ntc_resistance, p[0], 10000.0 * p[2], 25.0, 3950.0 * p[3]) * p[1]; };
+  const hypothesis h{"higher", "", 1.0, {{"floor", distribution::normal(20.0, 3.0)}, {"part", distribution::normal(1.0, 0.01)}, {"ratio", distribution::log_uniform(1.35, 12.0)}, {"bend", distribution::uniform(0.88, 1.12)}}, {{"r", r}}};
+  double wanted = 0.0;
+  const int nf = 300, nb = 40, nr = 500;
+  for (int i = 0; i < nf; ++i)
+    for (int j = 0; j < nb; ++j)
+      for (int k = 0; k < nr; ++k) {
+        const double floor = 15.0 + 30.0 * (i + 0.5) / nf, bend = 0.88 + 0.24 * (j + 0.5) / nb, ratio = 1.35 * std::pow(12.0 / 1.35, 0.3 * (k + 0.5) / nr);
+        const double x = 10000.0 * ratio * std::exp(3950.0 * bend * (1.0 / (floor + 273.15) - 1.0 / 298.15));
+        wanted += density(floor, 20.0, 3.0) * 30.0 / nf / nb * 0.3 / nr * density(9674.0, x, std::sqrt(20.0 * 20.0 + 0.0001 * x * x));
+      }
+  for (const unsigned points : {512u, 2048u, 4096u}) {
+    auto options = with(0.05);
+    options.points = points;
+    explanations e({{"r", "", 10.0, 1e6}}, {h}, options);
+    e.read(std::vector{observation::value("r", measured(9674.0, 20.0, "meter"))});
+    CAPTURE(points);
+    CHECK(std::fabs(e.log_likelihood(0) - std::log(wanted)) < 0.1);
+  }
+}
+
 TEST_CASE("inference: polybox, by all 32 states of health") {
   // X = A·C, Y = B·D, Z = C·E, F = X + Y, G = Y + Z; a faulty part puts out any of 0..19; F = 10, G = 12 seen
   constexpr int faulty_outputs = 20;
@@ -481,6 +505,10 @@ void calibrate(family f, std::uint64_t seed, int cases) {
   auto options = with(f.none_prior);
   options.points = 512;  // for the time that it takes; ranks would show it if they were too few
   explanations e(f.tests, f.list, options);
+  options.hopeless = 0.0;
+  explanations whole(f.tests, f.list, options);  // sums what is hopeless too
+  std::size_t bounded = 0;
+  double apart = 0.0;
   std::mt19937_64 random(seed);
   std::uniform_real_distribution<> u;
   std::vector<double> of_h(20, 0.0);
@@ -501,6 +529,15 @@ void calibrate(family f, std::uint64_t seed, int cases) {
     const auto readings = f.read(values, random);
     for (const auto& o : readings) censored += o.is == observation::kind::above;
     const auto& t = e.explain(readings);
+    if (c % 4 == 0) {
+      const auto& w = whole.explain(readings);
+      for (std::size_t h = 0; h < t.rows.size(); ++h) {
+        apart = std::max(apart, std::fabs(t.rows[h].posterior - w.rows[h].posterior));
+        bounded += t.rows[h].how == method::bounded;
+        CHECK(w.rows[h].how != method::bounded);
+        CHECK((t.rows[h].how != method::bounded || w.rows[h].posterior < 1e-12));
+      }
+    }
     double below = 0.0;
     for (std::size_t h = 0; h < truth; ++h) below += t.rows[h].posterior;
     const double rank = below + u(random) * t.rows[truth].posterior;
@@ -516,6 +553,8 @@ void calibrate(family f, std::uint64_t seed, int cases) {
       }
   }
   CHECK(censored > 0.02 * cases);
+  CHECK(bounded > 0);
+  CHECK(apart < 1e-12);
   MESSAGE("ranks of the hypothesis: p = ", uniformity(of_h).p_value, ", ECE ", reliability(happened, stated).ece);
   CHECK(uniformity(of_h).p_value > 0.001);
   for (const auto& counts : of_theta) {

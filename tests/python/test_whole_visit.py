@@ -96,6 +96,56 @@ def test_a_model_stands_beside_the_findings_and_speaks_where_it_decides():
     assert a["results"][1]["result"]["value"] == pytest.approx(9.27, abs=0.02) and not of(a, "calculations[1]")  # dew point of 20 °C, 50 %: psychrometric tables
 
 
+NTC = {"kind": "ntc", "reference_ohm": 10000, "reference_c": 25, "beta_k": 3950, "name": "ten"}
+FAN = {"fan": {"points": [[0, 60], [30, 0]]}, "system": {"flow_l_per_s": 15, "pressure_pa": 30}}  # they meet at 15 l/s
+LAYERS = {"layers": [{"material": "ceramic_tile", "thickness_mm": 10}, {"material": "cement_screed", "thickness_mm": 60}], "power_density_w_per_m2": 150, "room": 20}
+PROVED = {"insulation": True, "screen": True, "resistance": True, "rcd": True}
+
+
+@pytest.mark.parametrize(
+    ("call", "inputs", "outcome", "words"),
+    [
+        # β = 3950: 10000 exp(3950 (1/288.15 - 1/298.15)) = 15842 Ω at 15 °C, 23360 Ω at 7 °C: three readings of one sound sensor
+        ("sensing.identify_sensor", {"readings": [{"resistance_ohm": r, "temperature_c": t} for r, t in ((10000, 25), (15842, 15), (23360, 7))], "candidates": [NTC]}, "pass", "sound"),
+        ("sensing.identify_sensor", {"readings": [{"resistance_ohm": {"above": 2e6}, "temperature_c": 21}], "candidates": [NTC]}, "undecided", "open"),
+        ("air.fan_diagnosis", {**FAN, "readings": {"grille_l_per_s": 15, "outlet_l_per_s": 15}}, "pass", "curve and dimensions"),
+        ("air.fan_diagnosis", {**FAN, "readings": {"grille_l_per_s": 9}}, "undecided", "Most likely"),
+        # 7.5 V of the 10 V that are lost along one conductor of 0.1 Ω (0.95 V at 9.5 A): a joint in it
+        ("electrical.joint_under_load", {"no_load_v": 236.0, "load_v": 226.0, "current_a": 9.5, "line_drop_v": 7.5, "neutral_drop_v": 0.9, "circuit_ohm": 0.2, "supply_ohm": 0.15}, "fail", "line conductor"),
+        ("electrical.joint_under_load", {"no_load_v": 236.0, "load_v": 229.0, "current_a": 9.5}, "undecided", "no joint stands out"),
+        ("electrical.unwanted_trips", {"residual_current_ma": 30.0, "when": "at_once", "insulation_neutral_mohm": 0.001, "insulation_line_mohm": {"above": 200}}, "undecided", "neutral"),
+        ("heating.warm_up_evidence", {"times_s": [0, 1200], "temperatures_c": [18, 22], "build_up": LAYERS, "proved": {**PROVED, "rcd": False}}, "undecided", "RCD"),
+        ("electrical.proof_of_isolation", {}, "undecided", "lacks"),
+    ],
+)
+def test_a_model_that_ranks_explanations_is_a_finding(call, inputs, outcome, words):
+    a = assess(visit(calculations=[{"id": "one", "name": "It", "call": call, "inputs": inputs}]))
+    (f,) = of(a, "calculations[0]")
+    assert f["outcome"] == outcome and words in f["plain"], f["plain"]
+    assert (outcome == "undecided") == bool(f["next"]) and f["call"] == call
+    code = (f["danger"] or {}).get("code", "")
+    assert not code or call.startswith(("electrical.", "heating."))  # the codes of the trade are for electrical danger
+
+
+def test_a_formula_among_the_calculations_takes_readings_and_shows_its_steps():
+    inputs = {"temperature_c": {"value": 20, "accuracy": {"limit": 0.5}}, "relative_humidity_percent": 50}
+    (r,) = assess(visit(calculations=[{"id": "dew", "call": "air.dew_point", "inputs": inputs}]))["results"]
+    alone = makegood.air.dew_point(20, 50)
+    assert r["result"]["value"] == alone and r["result"]["unit"] == "°C"
+    assert r["result"]["steps"] and all(s["equation"] and s["result"] for s in r["result"]["steps"])
+    # the dew point rises by about 0.95 K for each kelvin at the same relative humidity (Magnus: (Td/T scale)^2 of the slopes of vapour pressure)
+    half = (makegood.air.dew_point(20.01, 50) - makegood.air.dew_point(19.99, 50)) / 0.02 * 0.5
+    assert r["result"]["standard_uncertainty"] == pytest.approx(half / 3**0.5, rel=1e-3) and "±" in r["text"][0]
+    (f,) = of(assess(visit(calculations=[{"id": "dew", "call": "air.dew_point", "inputs": {"temperature_c": {"above": 20}, "relative_humidity_percent": 50}}])), "calculations[0]")
+    assert f["outcome"] == "undecided" and "temperature_c" in f["plain"]
+
+
+def test_a_slip_in_the_name_of_an_accuracy_is_no_reading_without_doubt():
+    inputs = {"temperature_c": {"value": 20, "accuracy": {"limits": 0.5}}, "relative_humidity_percent": 50}
+    (f,) = of(assess(visit(calculations=[{"id": "dew", "call": "air.dew_point", "inputs": inputs}])), "calculations[0]")
+    assert f["outcome"] == "undecided" and 'did you mean "limit"' in f["plain"]
+
+
 def test_numbers_that_cannot_be_end_one_question_not_the_visit():
     a = assess(visit(calculations=[{"id": "bad", "name": "Fan", "call": "air.check_overrun", "inputs": {"overrun_min": -5, "overrun_case": "no_outside_wall"}},
                                    {"id": "good", "name": "Fan", "call": "air.check_overrun", "inputs": {"overrun_min": 20, "overrun_case": "no_outside_wall"}}]))

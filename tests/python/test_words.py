@@ -20,6 +20,13 @@ RANK = {"": 0, "improve": 1, "investigate": 1, "potential": 2, "now": 3}
 ACTS = ("repair", "replace", "work_around", "isolate", "improve")
 ACCESS = ("", "board", "box", "ceiling", "floor", "loft", "outlet", "outside", "wall")
 CHECK_KEYS = ("question", "pass", "fail", "consequence", "danger_fail", "danger_undecided", "caution", "make_safe", "needs", "remedies")
+# What may stand before these: how the result of a model is read, and that the trade's codes of danger are not for it.
+MAY_STAND = ("says", "electrical")
+SAYS = {  # kind of answer: what must be said of it
+    "ranking": ("as", "leads", "share", "title", "sound", "next"),
+    "counts": ("as", "counts", "lacking"),
+    "proof": ("as", "proved", "against", "lacking", "pass", "fail", "undecided"),
+}
 OBSERVATION_KEYS = ("title", "client", "electrician", "consequence", "danger", "caution", "make_safe", "isolate", "remedies")
 REMEDY_KEYS = ("id", "title", "act", "minutes", "access", "leaves")
 NEED_KEYS = ("reading", "what", "minutes", "live", "first")
@@ -27,6 +34,8 @@ NEED_KEYS = ("reading", "what", "minutes", "live", "first")
 MODELS = (
     "electrical.maximum_demand", "electrical.ring_tests", "electrical.test_record_consistency", "electrical.earthing_arrangement", "electrical.proof_of_isolation",
     "setting_out.check_equipment_in_zone", "setting_out.check_hole_outside_cable_zones", "heating.without_floor_limit", "heating.warm_up_evidence",
+    "electrical.joint_under_load", "electrical.unwanted_trips", "electrical.spur_load", "sensing.identify_sensor", "air.fan_diagnosis", "air.commissioned_flow",
+    "setting_out.fixing_load", "setting_out.flex_reach",
 )
 NO_NUMBER = ("electrical.check_rcd_type_for_load", "air.check_discharge_outside")  # checks of a rank or a place: their number says nothing to a reader
 # Said nowhere in words for the client: they are the trade's, and there are plainer ones.
@@ -158,11 +167,30 @@ def of_make_safe(level, steps):
         yield "does not begin with isolating"
 
 
+def keys_of(entry):
+    return tuple(k for k in entry if k not in MAY_STAND)
+
+
+def of_says(name, entry, known):
+    """How a result is read, and whether the trade's codes are for it."""
+    says = entry.get("says")
+    if says is not None:
+        if known["kind"] != "model" or says.get("as") not in SAYS or tuple(says) != SAYS[says["as"]]:
+            yield "does not say how its result is read"
+        elif not all(isinstance(v, list if k in ("sound", "counts") else str) for k, v in says.items()):
+            yield "says how its result is read in words that nobody reads"
+    no_code = name.startswith(("air.", "lighting.", "setting_out.check_fixing", "setting_out.check_joist", "setting_out.fixing_load"))
+    if (entry.get("electrical") is False) != no_code or entry.get("electrical") is True:
+        yield "gets a code of electrical danger where it is none, or none where it is"
+
+
 def of_check(name, entry, glossary):
     known = CATALOGUE.get(name.removesuffix("/appliance"))
-    if tuple(entry) != CHECK_KEYS:
+    if keys_of(entry) != CHECK_KEYS:
         yield "has other keys"
         return
+    if known is not None:
+        yield from of_says(name, entry, known)
     if name in QUESTIONS and entry["question"] != QUESTIONS[name]:
         yield "asks its question otherwise than before"
     for k in ("pass", "fail"):
@@ -254,7 +282,7 @@ def complaints(data):
     for name, entry in checks.items():
         if name != "note":
             found += [f"checks: {name}: {w}" for w in of_check(name, entry, glossary)]
-            if tuple(entry) == CHECK_KEYS:
+            if keys_of(entry) == CHECK_KEYS:
                 found += [f"checks: {name}: {w}" for w in of_both(entry, glossary)]
     for kind, entry in observations.items():
         if kind != "note":
@@ -360,6 +388,11 @@ BREAKS = [
     (put([], "checks", "electrical.check_rcd_trip", "needs", 0, "first"), "before anything stands"),
     (put(["controller disconnected"], *C, "needs", 0, "first"), "without isolating"),
     (put("reading of the RCD", *C, "needs", 0, "what"), "has an abbreviation"),
+    (put({"as": "ranking"}, "checks", "electrical.ring_tests", "says"), "does not say how its result is read"),
+    (put({"as": "proof"}, *C, "says"), "does not say how its result is read"),
+    (put("intact", "checks", "electrical.ring_tests", "says", "sound"), "in words that nobody reads"),
+    (put(False, *C, "electrical"), "a code of electrical danger"),
+    (drop("checks", "air.check_extract", "electrical"), "a code of electrical danger"),
     (put([], *C, "remedies"), "not 1 to 3 remedies"),
     (again("checks", "electrical.check_adiabatic", "remedies"), "not 1 to 3 remedies"),
     (again(*O, "remedies"), "a remedy twice"),

@@ -71,6 +71,7 @@ struct assess_options {
   bool plan = true;      ///< inquiries: the next test too, not only what is wrong
   bool inquiries = true; ///< what is wrong with what does not work: some milliseconds each
   bool whole = true;     ///< what follows from the findings: isolating, readings needed, options, order of work, quote
+  bool steps = true;     ///< the worked steps of the formulas on the way to a value
 };
 /// Every check that the visit's readings allow, what is wrong with what does not work, what is still to be measured, and what follows.
 assessment assess(const visit& v, const rulebook& rules, const decision_rule& rule = {}, const assess_options& how = {});
@@ -86,7 +87,7 @@ struct many_findings {
 };
 /// Many visits at once, the same findings as one at a time, on one thread or more; those of inquiries only if asked for. `progress(done)` is called from the calling thread now
 /// and then; false stops, and leaves the rest unworked.
-many_findings assess_many(std::span<const visit> visits, const rulebook& rules, const decision_rule& rule = {}, unsigned threads = 1, bool inquiries = false,
+many_findings assess_many(std::span<const visit> visits, const rulebook& rules, const decision_rule& rule = {}, unsigned threads = 1, bool inquiries = true,
                           const std::function<bool(std::size_t)>& progress = {});
 /// The assessment as a document: an object whose `findings` is a list.
 document::value to_document(const assessment& a);

@@ -64,11 +64,11 @@ class expression {
     for (const auto& o : ops_) {
       switch (o.is) {
         case kind::number:
-          d[top].fill(0.0);
+          std::fill_n(d[top].begin(), n, 0.0);
           s[top++] = o.number;
           break;
         case kind::parameter:
-          d[top].fill(0.0);
+          std::fill_n(d[top].begin(), n, 0.0);
           d[top][static_cast<std::size_t>(o.index)] = 1.0;
           s[top++] = x[o.index];
           break;
@@ -123,10 +123,27 @@ class expression {
     ++at_;
     return true;
   }
+  bool numbers_last(int count) const {
+    if (count <= 0 || ops_.size() < static_cast<std::size_t>(count)) return false;
+    for (std::size_t i = ops_.size() - static_cast<std::size_t>(count); i < ops_.size(); ++i)
+      if (ops_[i].is != kind::number) return false;
+    return true;
+  }
   void put(op o) {
     const bool leaf = o.is == kind::number || o.is == kind::parameter;
     if (!leaf) depth_ -= static_cast<std::size_t>(o.count);
     if (++depth_ > deepest) fail("it is too deep");
+    if (!leaf && numbers_last(o.count)) {  // what no parameter enters is worked out once
+      std::array<double, deepest> a{};
+      for (int i = 0; i < o.count; ++i) a[static_cast<std::size_t>(i)] = ops_[ops_.size() - static_cast<std::size_t>(o.count - i)].number;
+      if (const double y = apply(o, a.data(), nullptr); is_finite(y)) {
+        ops_.resize(ops_.size() - static_cast<std::size_t>(o.count));
+        op folded;
+        folded.number = y;
+        ops_.push_back(std::move(folded));
+        return;
+      }
+    }
     ops_.push_back(std::move(o));
   }
   void put(kind is, int count) {

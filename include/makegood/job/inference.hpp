@@ -70,20 +70,27 @@ inline double log_sum(double a, double b) {
 /// The density of the standard normal distribution.
 inline double normal_density(double z) { return exp(-0.5 * z * z) * 0.39894228040143267794; }
 
-/// Rank-1 lattice of Korobov's form, u_ij = frac((i a^j mod n + 1/2) / n): multipliers found by least P_2 in 8 dimensions with weights 1/j.
+/// Rank-1 lattice of Korobov's form (n a power of 2), u_ij = frac((i a^j mod n + 1/2) / n): multipliers found by least P_2 in 8 dimensions with weights 1/j.
 struct lattice {
   std::uint32_t n, a;
-  double at(std::uint32_t i, int dimension) const {
-    std::uint64_t x = i;
-    for (int j = 0; j < dimension; ++j) x = x * a % n;
-    return (static_cast<double>(x) + 0.5) / n;
-  }
+  std::uint32_t next(std::uint32_t x) const { return static_cast<std::uint32_t>((static_cast<std::uint64_t>(x) * a) & (n - 1)); }  ///< from one coordinate to that of the next dimension
 };
 inline constexpr lattice lattices[] = {{256, 35}, {1024, 57}, {2048, 343}, {4096, 1077}};
 constexpr const lattice& lattice_of(std::uint32_t n) {
   for (const auto& l : lattices)
     if (l.n == n) return l;
   return lattices[3];
+}
+
+/// The normal scores of the coordinates of a lattice: of (x + 1/2) / n for x = 0 ... n - 1. Worked out once in a process.
+inline const std::vector<double>& scores_of(const lattice& of) {
+  static const auto tables = [] {
+    std::array<std::vector<double>, std::size(lattices)> all;
+    for (std::size_t l = 0; l < all.size(); ++l)
+      for (std::uint32_t x = 0; x < lattices[l].n; ++x) all[l].push_back(normal_score((static_cast<double>(x) + 0.5) / lattices[l].n));
+    return all;
+  }();
+  return tables[static_cast<std::size_t>(&of - lattices)];
 }
 
 /// Counter-based numbers: the same (seed, draw, which) gives the same number, whatever was asked before. Open interval (0, 1).
@@ -345,7 +352,8 @@ struct coming_reading {
 
 // ---- what comes out ------------------------------------------------------------------------------------------------
 
-enum class method : unsigned char { first_order, quasi_random };
+/// `bounded`: not summed, since even with its best parameters the hypothesis is hopeless beside another (options: hopeless).
+enum class method : unsigned char { first_order, quasi_random, bounded };
 /// What became of one hypothesis. The last row of a table is "none of these".
 struct share {
   double prior = 0.0;           ///< normalised
@@ -398,6 +406,7 @@ struct inference_options {
   enum class rule : unsigned char { automatic, first_order, quasi_random } how = rule::automatic;
   double bend = 0.01;                 ///< first order holds while no parameter bends a prediction, at ±√3 scales, by more than this many standard deviations
   double share_of_uniform = 0.25;     ///< and no bounded parameter makes more than this part of a prediction's variance
+  double hopeless = 1e-12;            ///< a sum is not made where the best likelihood that was found leaves less than this part of the leading one's weight; 0: all are made
   std::uint64_t seed = 1;             ///< of the simulated readings of the conflict alarm
   unsigned draws = 400;
 };
@@ -411,7 +420,8 @@ struct inference_options {
 /// normal density with step²/12 more variance where the step is at most one standard deviation, otherwise by the areas. Over and under
 /// range: the probability beyond the limit, given the values (one: exact; several: sequential conditioning over 1024 lattice points).
 /// Where a parameter bends a prediction, is log-uniform, or is bounded and matters, it is summed over lattice points, half of them spread
-/// as its distribution and half near the best fit, and the first order is left with the other parameters at each point.
+/// as its distribution and half near the best fit, and the first order is left with the other parameters at each point. The likeliest is
+/// summed first; one whose likelihood is hopeless beside it with any parameters (64 lattice points and the best fit) has Laplace's estimate.
 class explanations {
  public:
   static constexpr int no_reading = -1;
@@ -441,7 +451,7 @@ class explanations {
   }
   /// The table for the readings at hand. No allocation.
   const posterior_table& run();
-  /// ln of the likelihood of all readings under one hypothesis (the last: none of these), as run() takes it. No allocation.
+  /// ln of the likelihood of all readings under one hypothesis (the last: none of these), as run() takes it where it is not hopeless. No allocation.
   double log_likelihood(std::size_t h) {
     share s;
     return likelihood(h, s, half_points());
@@ -488,6 +498,24 @@ class explanations {
     std::array<double, P> slope{};       ///< by one scale of each parameter
     std::array<double, P> up{}, down{};  ///< distance from the straight line at ±√3 scales
   };
+  using point = std::array<double, P>;  // normal scores of the wide parameters
+  /// A best fit of the wide parameters.
+  struct fit {
+    point best{};
+    std::array<double, P * P> root{};             ///< Cholesky factor of the precision there
+    double top = -detail::infinite, log_root = 0.0;  ///< ln of likelihood and prior density there; ln of the determinant of the root
+  };
+  /// A hypothesis before it is summed: what it is at some points and at its best fit.
+  struct look {
+    unsigned wide = 0;
+    fit at_best{};
+    double bound = 0.0;              ///< highest ln of a likelihood that was seen: no parameters are known that make the readings likelier
+    std::array<double, 256> seen{};  ///< ln of the likelihood at the points of the first look
+    double estimate() const { return at_best.top - at_best.log_root; }  ///< Laplace's
+  };
+  struct nothing {
+    void operator()(std::uint32_t, const double*) const {}
+  };
 
   std::vector<test> tests_;
   std::vector<hypothesis> hypotheses_;
@@ -517,6 +545,9 @@ class explanations {
   double fixed_ = 0.0;
   // quasi-random sum
   std::vector<double> log_weight_, kept_, kept_mean_, kept_sd_, simulated_;
+  std::vector<look> looks_;
+  look scratch_look_;
+  std::vector<std::size_t> to_sum_;
 
   unsigned half_points() const { return options_.points / 2; }
   const prediction* predicts(std::size_t h, int test) const {
@@ -586,8 +617,18 @@ class explanations {
   unsigned bent(std::size_t h, double bend);
   bool evaluate(std::size_t h, unsigned wide, const double* theta, bool slopes_of_wide);
   double at_point(std::size_t h, unsigned wide, const double* theta, const double* u);
+  struct placing;
+  double weight_at(std::size_t h, unsigned wide, placing& place, const point& z, double& alone);
+  void look_at(std::size_t h, unsigned wide, look& l);
+  void look_further(std::size_t h, look& l);
+  void look_over(std::size_t h, placing& place, look& l, std::uint32_t from);
+  void climb_from_several(std::size_t h, placing& place, look& l, std::uint32_t step);
+  void climb(std::size_t h, unsigned wide, placing& place, fit& l, double& bound);
+  template <class Visit>
+  double sum_from(std::size_t h, look& l, unsigned half, double& effective, const Visit& visit);
   template <class Visit>
   double sum_over(std::size_t h, unsigned wide, unsigned half, double& effective, const Visit& visit);
+  double first_order(std::size_t h, share& s, unsigned& wide);
   double likelihood(std::size_t h, share& s, unsigned half);
   void simulate(std::size_t h, std::uint64_t draw);
 };
@@ -596,6 +637,7 @@ inline void explanations::set_up() {
   const auto fail = [](std::string text) { throw range_error("inference: " + text); };
   const auto& o = options_;
   if (!(o.none_prior >= least_none_prior && o.none_prior < 1.0)) fail("none_prior = " + number_text(o.none_prior) + ": from 0.02 to below 1 (a wrong set of hypotheses must be able to show)");
+  if (!(o.hopeless >= 0.0 && o.hopeless <= 1e-6)) fail("hopeless = " + number_text(o.hopeless) + ": from 0 to 1e-6");
   if (o.points != 512 && o.points != 2048 && o.points != 4096) fail("points: 512, 2048 or 4096");
   if (hypotheses_.empty()) fail("no hypothesis is listed");
   for (std::size_t i = 0; i < tests_.size(); ++i) {
@@ -676,6 +718,9 @@ inline void explanations::set_up() {
   for (std::size_t h = 0; h < prior_.size(); ++h) table_.rows[h].prior = table_.rows[h].posterior = prior_[h];
   for (auto* v : {&log_weight_, &kept_, &kept_mean_, &kept_sd_}) v->assign(o.points, 0.0);
   simulated_.assign(o.draws, 0.0);
+  looks_.resize(hypotheses_.size());
+  to_sum_.reserve(hypotheses_.size());
+  (void)detail::scores_of(detail::lattices[0]);
 }
 
 inline void explanations::read(std::span<const observation> readings) {
@@ -1130,106 +1175,232 @@ inline double explanations::at_point(std::size_t h, unsigned wide, const double*
   return values > -detail::infinite && used_ > points_ ? values + of_intervals(u) : values;
 }
 
-/// The quasi-random sum. visit(point, theta) is called at every point that counts, the block still standing as it was there.
-template <class Visit>
-double explanations::sum_over(std::size_t h, unsigned wide, unsigned half, double& effective, const Visit& visit) {
-  const auto& list = hypotheses_[h].parameters;
-  const int count = static_cast<int>(list.size());
+/// A wide parameter as points place it: from its probability where that is known, else from its score.
+struct explanations::placing {
   std::array<int, P> which{};
+  std::array<const distribution*, P> is{};
+  std::array<double, P> log_ratio{};
   std::array<double, P> theta{};
-  int w = 0;
-  for (int k = 0; k < count; ++k) {
-    theta[at(k)] = list[at(k)].is.centre();
-    if (wide >> k & 1u) which[at(w++)] = k;
+  int wide = 0;
+
+  placing(const hypothesis& h, unsigned bits) {
+    for (int k = 0; k < static_cast<int>(h.parameters.size()); ++k) {
+      const auto& d = h.parameters[at(k)].is;
+      theta[at(k)] = d.centre();
+      if (!(bits >> k & 1u)) continue;
+      which[at(wide)] = k;
+      log_ratio[at(wide)] = d.is == distribution::shape::log_uniform ? log(d.b / d.a) : 0.0;
+      is[at(wide++)] = &d;
+    }
   }
+  void one(int k, double z, double p) {
+    const auto& d = *is[at(k)];
+    double& x = theta[at(which[at(k)])];
+    switch (d.is) {
+      case distribution::shape::normal: x = d.a + d.b * z; break;
+      case distribution::shape::log_normal: x = d.a * exp(d.b * z); break;
+      case distribution::shape::log_uniform: x = d.a * exp(p * log_ratio[at(k)]); break;
+      default: x = d.quantile(p);
+    }
+  }
+  void at_scores(const point& z) {
+    for (int k = 0; k < wide; ++k) {
+      const auto shape = is[at(k)]->is;
+      const bool by_score = shape == distribution::shape::normal || shape == distribution::shape::log_normal;
+      one(k, z[at(k)], by_score ? 0.0 : std::clamp(normal_cdf(z[at(k)]), 1e-300, 1.0 - 0x1p-53));
+    }
+  }
+  /// Point i of a lattice, with its scores; what is left of the coordinates goes to u.
+  void at_lattice(const detail::lattice& of, const std::vector<double>& scores, std::uint32_t i, point& z, double* u, int more) {
+    std::uint32_t x = i;
+    for (int k = 0; k < wide; ++k, x = of.next(x)) one(k, z[at(k)] = scores[x], (static_cast<double>(x) + 0.5) / of.n);
+    for (int k = 0; k < more; ++k, x = of.next(x)) u[k] = (static_cast<double>(x) + 0.5) / of.n;
+  }
+};
+
+/// ln of likelihood and prior density (by the scores, without its constant) at scores of the wide parameters; `alone`: the likelihood.
+inline double explanations::weight_at(std::size_t h, unsigned wide, placing& place, const point& z, double& alone) {
+  std::array<double, N> u;
+  u.fill(0.5);
+  alone = at_point(h, wide, place.theta.data(), u.data());
+  double sum = alone;
+  for (int k = 0; k < place.wide; ++k) sum -= 0.5 * square(z[at(k)]);
+  return is_nan(sum) ? -detail::infinite : sum;
+}
+
+/// The first look at a hypothesis whose parameters bend its predictions: every fourth of 256 lattice points (they are a lattice of their
+/// own), and the best fit from the best of them and from two others that lie apart. After assemble(h, wide).
+inline void explanations::look_at(std::size_t h, unsigned wide, look& l) {
+  l.wide = wide;
+  l.bound = -detail::infinite;
+  l.at_best = {};
+  placing place(hypotheses_[h], wide);
   upper_ = base_;
   factor();
-  using point = std::array<double, P>;
-  std::array<double, N> u{};
-  u.fill(0.5);
-  const auto place = [&](const point& z) {
-    for (int k = 0; k < w; ++k) theta[at(which[at(k)])] = list[at(which[at(k)])].is.at_score(z[at(k)]);
-  };
-  const auto posterior_at = [&](const point& z) {
-    place(z);
-    double sum = at_point(h, wide, theta.data(), u.data());
-    for (int k = 0; k < w; ++k) sum -= 0.5 * square(z[at(k)]);
-    return sum;
-  };
-  // a first look, then the best fit by damped Gauss-Newton steps over the normal scores
-  point best{};
-  double top = -detail::infinite;
+  look_over(h, place, l, 0);
+  climb_from_several(h, place, l, 4);
+}
+/// The other points of the first look; a better one among them is one more start.
+inline void explanations::look_further(std::size_t h, look& l) {
+  placing place(hypotheses_[h], l.wide);
+  upper_ = base_;
+  factor();
+  for (std::uint32_t from = 1; from < 4; ++from) look_over(h, place, l, from);
+  climb_from_several(h, place, l, 1);
+}
+inline void explanations::look_over(std::size_t h, placing& place, look& l, std::uint32_t from) {
   const auto& coarse = detail::lattice_of(256);
-  for (std::uint32_t i = 0; i < coarse.n; ++i) {
+  const auto& scores = detail::scores_of(coarse);
+  for (std::uint32_t i = from; i < coarse.n; i += 4) {
     point z{};
-    std::uint64_t x = i;
-    for (int k = 0; k < w; ++k, x = x * coarse.a % coarse.n) z[at(k)] = detail::normal_score((static_cast<double>(x) + 0.5) / coarse.n);
-    const double here = posterior_at(z);
-    if (here > top) top = here, best = z;
+    place.at_lattice(coarse, scores, i, z, nullptr, 0);
+    (void)weight_at(h, l.wide, place, z, l.seen[i]);
+    if (is_nan(l.seen[i])) l.seen[i] = -detail::infinite;
+    if (l.seen[i] > l.bound) l.bound = l.seen[i];
   }
-  std::array<double, P * P> root{};  // Cholesky factor of the precision at the best fit
+}
+/// Climbs from the three best of every so many points of the first look that lie more than two apart in all; what is better stays.
+inline void explanations::climb_from_several(std::size_t h, placing& place, look& l, std::uint32_t step) {
+  const auto& coarse = detail::lattice_of(256);
+  const auto& scores = detail::scores_of(coarse);
+  const auto point_of = [&](std::uint32_t i) {
+    point z{};
+    for (std::uint32_t k = 0, x = i; k < static_cast<std::uint32_t>(place.wide); ++k, x = coarse.next(x)) z[k] = scores[x];
+    return z;
+  };
+  std::array<point, 3> starts{};
+  for (std::size_t n = 0; n < starts.size(); ++n) {
+    fit one;
+    for (std::uint32_t i = 0; i < coarse.n; i += step) {
+      if (!(l.seen[i] > -detail::infinite)) continue;
+      const point z = point_of(i);
+      double here = l.seen[i];
+      for (int k = 0; k < place.wide; ++k) here -= 0.5 * square(z[at(k)]);
+      bool apart = true;
+      for (std::size_t j = 0; j < n; ++j) {
+        double distance = 0.0;
+        for (int k = 0; k < place.wide; ++k) distance += square(z[at(k)] - starts[j][at(k)]);
+        apart = apart && distance > 4.0;
+      }
+      if (apart && here > one.top) one.top = here, one.best = z;
+    }
+    if (!(one.top > -detail::infinite)) return;
+    starts[n] = one.best;
+    climb(h, l.wide, place, one, l.bound);
+    if (one.top > l.at_best.top) l.at_best = one;
+  }
+}
+/// Gauss-Newton steps over the normal scores, damped as Levenberg and Marquardt do, from the best point so far.
+inline void explanations::climb(std::size_t h, unsigned wide, placing& place, fit& l, double& bound) {
+  const auto& list = hypotheses_[h].parameters;
+  const int w = place.wide, count = static_cast<int>(list.size());
+  auto& root = l.root;  // Cholesky factor of the precision at the best fit
+  root.fill(0.0);
   for (int k = 0; k < w; ++k) root[at(k) * P + at(k)] = 1.0;
-  for (int step = 0; step < 12 && top > -detail::infinite; ++step) {
-    place(best);
-    if (any_gain_ || wide != (1u << count) - 1u) (void)at_point(h, wide, theta.data(), u.data());
-    if (!evaluate(h, wide, theta.data(), true)) break;
+  double alone = 0.0;
+  bool stands = false;  // the block, at the best fit
+  for (int step = 0; step < 20 && l.top > -detail::infinite; ++step) {
+    place.at_scores(l.best);
+    if (!stands && (any_gain_ || wide != (1u << count) - 1u)) (void)weight_at(h, wide, place, l.best, alone);
+    if (!evaluate(h, wide, place.theta.data(), true)) break;
     std::array<std::array<double, N>, P> a{};  // L⁻¹ times the slopes by the scores
     std::array<double, N> b = r_;
-    solve(b.data(), points_);
-    for (int k = 0; k < w; ++k) {
-      const int p = which[at(k)];
-      const double unit = list[at(p)].is.slope_at_score(best[at(k)]);
-      for (int i = 0; i < points_; ++i) a[at(k)][at(i)] = g_[at(p)][at(i)] * unit;
-      solve(a[at(k)].data(), points_);
+    std::array<bool, N> idle{};
+    for (int i = points_; i < used_; ++i) {  // what is known by an interval pulls from outside to its nearer end
+      const double low = low_[at(i)] + r_[at(i)], high = high_[at(i)] + r_[at(i)];
+      b[at(i)] = low > 0.0 ? low : high < 0.0 ? high : 0.0;
+      idle[at(i)] = b[at(i)] == 0.0 || certain_[at(i)] > 0.0;
     }
-    for (int i = 0; i < points_; ++i)
-      if (!(upper_[cell(i, i)] > 0.0)) b[at(i)] = 0.0;
-    point move{};
+    solve(b.data(), used_);
+    for (int k = 0; k < w; ++k) {
+      const int p = place.which[at(k)];
+      const double unit = list[at(p)].is.slope_at_score(l.best[at(k)]);
+      for (int i = 0; i < used_; ++i) a[at(k)][at(i)] = g_[at(p)][at(i)] * unit;
+      solve(a[at(k)].data(), used_);
+    }
+    for (int i = 0; i < used_; ++i) {
+      if (upper_[cell(i, i)] > 0.0 && !idle[at(i)]) continue;
+      b[at(i)] = 0.0;
+      if (idle[at(i)])
+        for (int k = 0; k < w; ++k) a[at(k)][at(i)] = 0.0;
+    }
+    std::array<double, P * P> precision{};
+    point pull{};
     for (int k = 0; k < w; ++k) {
       for (int m = 0; m <= k; ++m) {
         double sum = k == m ? 1.0 : 0.0;
-        for (int i = 0; i < points_; ++i) sum += a[at(k)][at(i)] * a[at(m)][at(i)];
-        for (int j = 0; j < m; ++j) sum -= root[at(k) * P + at(j)] * root[at(m) * P + at(j)];
-        root[at(k) * P + at(m)] = k == m ? sqrt(sum > 1e-12 ? sum : 1e-12) : sum / root[at(m) * P + at(m)];
+        for (int i = 0; i < used_; ++i) sum += a[at(k)][at(i)] * a[at(m)][at(i)];
+        precision[at(k) * P + at(m)] = sum;
       }
-      double s = -best[at(k)];
-      for (int i = 0; i < points_; ++i) s += a[at(k)][at(i)] * b[at(i)];
-      for (int j = 0; j < k; ++j) s -= root[at(k) * P + at(j)] * move[at(j)];
-      move[at(k)] = s / root[at(k) * P + at(k)];
+      pull[at(k)] = -l.best[at(k)];
+      for (int i = 0; i < used_; ++i) pull[at(k)] += a[at(k)][at(i)] * b[at(i)];
     }
-    for (int k = w - 1; k >= 0; --k) {
-      double s = move[at(k)];
-      for (int j = k + 1; j < w; ++j) s -= root[at(j) * P + at(k)] * move[at(j)];
-      move[at(k)] = s / root[at(k) * P + at(k)];
-    }
-    bool better = false;
+    // L Lᵀ of the precision, its diagonal enlarged, and the step by it
+    const auto step_by = [&](double damping, std::array<double, P * P>& lower, point& move) {
+      for (int k = 0; k < w; ++k) {
+        for (int m = 0; m <= k; ++m) {
+          double sum = precision[at(k) * P + at(m)] * (k == m ? 1.0 + damping : 1.0);
+          for (int j = 0; j < m; ++j) sum -= lower[at(k) * P + at(j)] * lower[at(m) * P + at(j)];
+          lower[at(k) * P + at(m)] = k == m ? sqrt(sum > 1e-12 ? sum : 1e-12) : sum / lower[at(m) * P + at(m)];
+        }
+        double sum = pull[at(k)];
+        for (int j = 0; j < k; ++j) sum -= lower[at(k) * P + at(j)] * move[at(j)];
+        move[at(k)] = sum / lower[at(k) * P + at(k)];
+      }
+      for (int k = w - 1; k >= 0; --k) {
+        double sum = move[at(k)];
+        for (int j = k + 1; j < w; ++j) sum -= lower[at(j) * P + at(k)] * move[at(j)];
+        move[at(k)] = sum / lower[at(k) * P + at(k)];
+      }
+    };
+    stands = false;
     double gain = 0.0;
-    for (double part = 1.0; part > 0.01 && !better; part *= 0.5) {
-      point next = best;
-      for (int k = 0; k < w; ++k) next[at(k)] = std::clamp(best[at(k)] + part * move[at(k)], -8.0, 8.0);
-      const double there = posterior_at(next);
-      if (there > top) {
-        better = true;
-        gain = there - top;
-        top = there;
-        best = next;
+    std::array<double, P * P> damped{};
+    for (double damping = 0.0; damping < 1e4 && !stands; damping = damping == 0.0 ? 0.3 : 6.0 * damping) {
+      point move{}, next = l.best;
+      step_by(damping, damping == 0.0 ? root : damped, move);
+      for (int k = 0; k < w; ++k) next[at(k)] = std::clamp(l.best[at(k)] + move[at(k)], -8.0, 8.0);
+      place.at_scores(next);
+      const double there = weight_at(h, wide, place, next, alone);
+      if (alone > bound) bound = alone;
+      if (there > l.top) {
+        stands = true;
+        gain = there - l.top;
+        l.top = there;
+        l.best = next;
       }
     }
-    if (!better || gain < 1e-3) break;
+    if (!stands || gain < 1e-3) break;
   }
-  double log_root = 0.0;
-  for (int k = 0; k < w; ++k) log_root += log(root[at(k) * P + at(k)]);
+  l.log_root = 0.0;
+  for (int k = 0; k < w; ++k) l.log_root += log(root[at(k) * P + at(k)]);
+}
 
+/// The quasi-random sum after look_at(). visit(point, theta) is called at every point that counts, the block still standing as it was there;
+/// with `nothing` the points of the first look are not worked out again where they are those of the sum.
+template <class Visit>
+double explanations::sum_from(std::size_t h, look& l, unsigned half, double& effective, const Visit& visit) {
+  look_further(h, l);
+  placing place(hypotheses_[h], l.wide);
+  upper_ = base_;
+  factor();
+  const int w = place.wide, more = used_ - points_ > 1 ? used_ - points_ - 1 : 0;
+  const auto& [best, root, top, log_root] = l.at_best;
   constexpr double wider = 1.4;
+  std::array<double, N> u{};
+  u.fill(0.5);
   const auto& points = detail::lattice_of(half);
+  const auto& scores = detail::scores_of(points);
+  const bool seen = std::is_same_v<Visit, nothing> && points.n == l.seen.size() && more == 0;
   const std::uint32_t total = 2 * points.n;
+  const double log_wider = w * log(wider);
   double highest = -detail::infinite;
   for (std::uint32_t i = 0; i < total; ++i) {
-    const bool near = i >= points.n;
     point z{};
-    std::uint64_t x = i % points.n;
-    for (int k = 0; k < w; ++k, x = x * points.a % points.n) z[at(k)] = detail::normal_score((static_cast<double>(x) + 0.5) / points.n);
-    for (int k = 0; k + 1 < used_ - points_; ++k, x = x * points.a % points.n) u[at(k)] = (static_cast<double>(x) + 0.5) / points.n;
+    const bool near = i >= points.n;
+    if (near || !seen) place.at_lattice(points, scores, i & (points.n - 1), z, u.data(), more);
+    else
+      for (std::uint32_t k = 0, x = i; k < static_cast<std::uint32_t>(w); ++k, x = points.next(x)) z[k] = scores[x];
     if (near) {
       for (int k = w - 1; k >= 0; --k) {
         double s = wider * z[at(k)];
@@ -1237,19 +1408,19 @@ double explanations::sum_over(std::size_t h, unsigned wide, unsigned half, doubl
         z[at(k)] = s / root[at(k) * P + at(k)];
       }
       for (int k = 0; k < w; ++k) z[at(k)] += best[at(k)];
+      place.at_scores(z);
     }
-    double log_ratio = log_root - w * log(wider);  // of the density near the best fit to that of the parameters
+    double log_ratio = log_root - log_wider;  // of the density near the best fit to that of the parameters
     for (int k = 0; k < w; ++k) {
       double s = 0.0;
       for (int j = k; j < w; ++j) s += root[at(j) * P + at(k)] * (z[at(j)] - best[at(j)]);
       log_ratio += 0.5 * square(z[at(k)]) - 0.5 * square(s / wider);
     }
-    place(z);
-    const double one = at_point(h, wide, theta.data(), u.data());
+    const double one = seen && !near ? l.seen[i] : at_point(h, l.wide, place.theta.data(), u.data());
     log_weight_[i] = one - detail::log_sum(0.0, log_ratio) + 0.69314718055994530942;
     if (is_nan(log_weight_[i])) log_weight_[i] = -detail::infinite;
     if (log_weight_[i] > highest) highest = log_weight_[i];
-    if (one > -detail::infinite) visit(i, theta.data());
+    if (one > -detail::infinite) visit(i, place.theta.data());
   }
   effective = 0.0;
   if (!(highest > -detail::infinite)) return highest;
@@ -1262,29 +1433,65 @@ double explanations::sum_over(std::size_t h, unsigned wide, unsigned half, doubl
   effective = square(sum) / squares;
   return highest + log(sum / total);
 }
+template <class Visit>
+double explanations::sum_over(std::size_t h, unsigned wide, unsigned half, double& effective, const Visit& visit) {
+  (void)assemble(h, wide);
+  look_at(h, wide, scratch_look_);
+  return sum_from(h, scratch_look_, half, effective, visit);
+}
 
-inline double explanations::likelihood(std::size_t h, share& s, unsigned half) {
+/// What first order says, and the parameters for which it does not hold.
+inline double explanations::first_order(std::size_t h, share& s, unsigned& wide) {
+  wide = 0;
   s.how = method::first_order;
   s.effective_points = 0.0;
   if (!assemble(h, 0)) return -detail::infinite;
   const double first = straight(h, 0);
   if (h >= hypotheses_.size() || options_.how == inference_options::rule::first_order) return first;
   const unsigned all = (1u << hypotheses_[h].parameters.size()) - 1u;
-  const unsigned wide = options_.how == inference_options::rule::quasi_random ? all : bent(h, options_.bend);
-  if (wide == 0) return first;
-  s.how = method::quasi_random;
-  (void)assemble(h, wide);
-  return sum_over(h, wide, half, s.effective_points, [](std::uint32_t, const double*) {});
+  wide = options_.how == inference_options::rule::quasi_random ? all : bent(h, options_.bend);
+  if (wide != 0) s.how = method::quasi_random;
+  return first;
+}
+inline double explanations::likelihood(std::size_t h, share& s, unsigned half) {
+  unsigned wide = 0;
+  const double first = first_order(h, s, wide);
+  return wide == 0 ? first : sum_over(h, wide, half, s.effective_points, nothing{});
 }
 
 inline const posterior_table& explanations::run() {
   auto& rows = table_.rows;
+  const auto weight_of = [&](std::size_t h) { return prior_[h] > 0.0 ? log(prior_[h]) + rows[h].log_likelihood : -detail::infinite; };
   double top = -detail::infinite;
-  for (std::size_t h = 0; h < rows.size(); ++h) {
+  to_sum_.clear();
+  for (const auto h : order_) {
     rows[h].prior = prior_[h];
-    rows[h].log_likelihood = rows_used_ == 0 ? 0.0 : likelihood(h, rows[h], half_points());
-    const double weight = prior_[h] > 0.0 ? log(prior_[h]) + rows[h].log_likelihood : -detail::infinite;
-    top = weight > top ? weight : top;
+    unsigned wide = 0;
+    rows[h].log_likelihood = rows_used_ == 0 ? 0.0 : first_order(h, rows[h], wide);
+    if (wide != 0) {
+      (void)assemble(h, wide);
+      look_at(h, wide, looks_[h]);
+      rows[h].log_likelihood = looks_[h].estimate();
+      to_sum_.push_back(h);
+    } else {
+      top = std::max(top, weight_of(h));
+    }
+  }
+  // the likeliest first, so that those that cannot matter beside it are known
+  std::sort(to_sum_.begin(), to_sum_.end(), [&](std::size_t a, std::size_t b) {
+    const double x = weight_of(a), y = weight_of(b);
+    return x != y ? x > y : hypotheses_[a].id < hypotheses_[b].id;
+  });
+  for (const auto h : to_sum_) {
+    auto& l = looks_[h];
+    if (prior_[h] > 0.0 && options_.hopeless > 0.0 && l.bound > -detail::infinite && log(prior_[h]) + l.bound < top + log(options_.hopeless)) {
+      rows[h].how = method::bounded;
+      rows[h].log_likelihood = std::min(l.estimate(), l.bound);
+    } else {
+      (void)assemble(h, l.wide);
+      rows[h].log_likelihood = sum_from(h, l, half_points(), rows[h].effective_points, nothing{});
+    }
+    top = std::max(top, weight_of(h));
   }
   double sum = 0.0;
   for (const auto h : order_) {
@@ -1446,7 +1653,6 @@ inline parameter_posterior explanations::parameter_after(std::size_t h, std::siz
     if (asked) out.below = normal_cdf((value - out.mean) / out.sd);
     return out;
   }
-  (void)assemble(h, wide);
   const bool is_wide = wide >> k & 1u;
   double effective = 0.0;
   const double whole = sum_over(h, wide, half_points(), effective, [&](std::uint32_t i, const double* theta) {
@@ -1637,7 +1843,6 @@ inline void explanations::foresee(std::size_t h, std::span<const coming_reading>
     }
     return;
   }
-  (void)assemble(h, summed);
   constexpr unsigned half = 256;
   std::vector<std::array<double, P>> at_points(2 * half);
   double effective = 0.0;

@@ -29,6 +29,16 @@ struct session_options {
   unsigned draws = 100;        ///< of the alarm of conflict; 0: without it
   instruments_by_kind with{};  ///< instruments of readings to come, and of readings that name none
 };
+/// One reading against what an explanation expects of it once it knows the other readings.
+struct expected_reading {
+  std::size_t test = 0;
+  std::string label;
+  observation read;
+  bool said = true;        ///< false: the explanation says nothing about it
+  double low = no_number, median = no_number, high = no_number;  ///< of a value: 95 %, and its middle
+  double chance = 0.0;     ///< probability of what was read: of the word, of a value beyond the end of the range, of any value
+  double distance = no_number;  ///< of a value: its place in what is expected, as a standard score (beyond ±2 one in twenty)
+};
 struct session_finding {
   std::string kind, text;  ///< precondition, conflict, danger, repeated
 };
@@ -117,6 +127,8 @@ class session {
     return standing_;
   }
   const planner& plans() const { return planner_; }
+  /// The readings against what hypothesis h expects of each once it knows the others: of a sound explanation each is as expected.
+  std::vector<expected_reading> expected(std::size_t h);
   /// Why this is next, in two sentences.
   std::vector<std::string> explain();
   /// What is wrong, the likeliest first, as it stands in the document.
@@ -165,6 +177,8 @@ class session {
   std::set<std::string> standing_, opened_;
   std::vector<bool> made_;
   std::vector<session_finding> findings_;
+  std::vector<observation> seen_;  // as the kernel has them
+  std::vector<std::string> seen_labels_;
   std::size_t readings_ = 0;
   std::optional<next_step> planned_;
   std::optional<conflict_report> conflict_;
@@ -243,7 +257,8 @@ class session {
     opened_.clear();
     findings_.clear();
     made_.assign(case_->works.size(), false);
-    std::vector<observation> seen;
+    seen_.clear();
+    seen_labels_.clear();
     for (std::size_t i = 0; i < events_.size(); ++i) {
       const auto& e = events_[i];
       if (e.is == kind::stands) {
@@ -273,8 +288,9 @@ class session {
       }
       if (!w.access.empty()) opened_.insert(w.access);
       made_[t] = true;
-      if (e.is == kind::outcome) seen.push_back(observation::outcome(e.what, e.word));
-      else seen.push_back(observed(*case_, t, e.value, options_.with, e.label));
+      if (e.is == kind::outcome) seen_.push_back(observation::outcome(e.what, e.word));
+      else seen_.push_back(observed(*case_, t, e.value, options_.with, e.label));
+      seen_labels_.push_back(e.label);
       if (w.proves.empty()) continue;
       bool good = false;
       if (e.is == kind::outcome) {
@@ -287,8 +303,8 @@ class session {
       if (good) standing_.insert(w.proves);
       else standing_.erase(w.proves);
     }
-    readings_ = seen.size();
-    engine_.read(seen);
+    readings_ = seen_.size();
+    engine_.read(seen_);
     ran_ = false;
     // only readings that even "none of these" cannot have are worked out at once: they may be an error
     if (!(engine_.log_likelihood(engine_.none_of_these()) > -detail::infinite)) {
@@ -324,6 +340,69 @@ inline constexpr std::string_view advice_words[] = {"test", "must_test", "act", 
 inline constexpr std::string_view offer_words[] = {"offered", "made", "needs_proof", "live_while_dead_tells"};
 inline constexpr std::string_view danger_words[] = {"none", "property", "life"};
 }  // namespace detail
+
+inline std::vector<expected_reading> session::expected(std::size_t h) {
+  run();
+  std::vector<expected_reading> list;
+  std::vector<observation> others;
+  for (std::size_t i = 0; i < seen_.size(); ++i) {
+    const auto& o = seen_[i];
+    expected_reading one;
+    one.test = engine_.place_of(o.test);
+    one.label = seen_labels_[i];
+    one.read = o;
+    others.clear();
+    for (std::size_t j = 0; j < seen_.size(); ++j)
+      if (j != i) others.push_back(seen_[j]);
+    engine_.read(others);
+    coming_reading coming = case_->works[one.test].reading;
+    if (o.is == observation::kind::value) coming.parts = o.number.parts, coming.gains = o.gains, coming.resolution = o.resolution;
+    foreseen f;
+    engine_.foresee(h, {&coming, 1}, {&f, 1});
+    double all = 0.0, from = detail::infinite, to = -detail::infinite;
+    for (const auto& p : f.parts) {
+      all += p.weight;
+      from = std::min(from, p.mean - 8.0 * p.sd);
+      to = std::max(to, p.mean + 8.0 * p.sd);
+    }
+    const auto up_to = [&](double x) {
+      double sum = 0.0;
+      for (const auto& p : f.parts) sum += p.weight * normal_cdf((x - p.mean) / p.sd);
+      return sum / all;
+    };
+    if (all > 0.0) {
+      const auto quantile = [&](double q) {
+        double low = from, high = to;
+        for (int step = 0; step < 80; ++step) (up_to(0.5 * (low + high)) < q ? low : high) = 0.5 * (low + high);
+        return 0.5 * (low + high);
+      };
+      one.low = quantile(0.025);
+      one.median = quantile(0.5);
+      one.high = quantile(0.975);
+    }
+    const auto& test = case_->tests[one.test];
+    const auto chance_of = [&](std::size_t k) { return k < f.outcomes.size() ? f.outcomes[k] : 0.0; };
+    switch (o.is) {
+      case observation::kind::value:
+        one.chance = all + f.broad;
+        if (all > 0.0) one.distance = detail::normal_score(std::clamp(up_to(o.number.value), 1e-15, 1.0 - 1e-15));
+        break;
+      case observation::kind::above:
+        one.chance = chance_of(0) + (all > 0.0 ? all * (1.0 - up_to(o.number.value)) : 0.0) + f.broad * engine_.broad_part(one.test, o.number.value, test.high);
+        break;
+      case observation::kind::below:
+        one.chance = chance_of(1) + (all > 0.0 ? all * up_to(o.number.value) : 0.0) + f.broad * engine_.broad_part(one.test, test.low, o.number.value);
+        break;
+      default:
+        for (std::size_t k = 0; k < test.categories.size(); ++k)
+          if (test.categories[k] == o.category) one.chance = chance_of(k + 2);
+    }
+    one.said = all > 0.0 || o.is == observation::kind::category || f.broad < 0.5;
+    list.push_back(std::move(one));
+  }
+  engine_.read(seen_);
+  return list;
+}
 
 inline std::vector<std::string> session::explain() {
   const auto& n = next();
@@ -426,6 +505,22 @@ inline document::value session::to_document() {
   o.set("act", case_->acts[n.act].id);
   o.set("explain", std::move(why));
   o.set("hypotheses", hypotheses());
+  if (t.leading < case_->hypotheses.size()) {
+    array rows;
+    for (const auto& x : expected(t.leading)) {
+      if (!x.said) continue;
+      const auto k = x.read.is;
+      const bool word = k == observation::kind::category;
+      rows.emplace_back(object{{"test", case_->tests[x.test].id}, {"label", x.label}, {"what", case_->tests[x.test].title}, {"unit", word ? std::string() : case_->tests_said[x.test].unit},
+                               {"state", word ? "outcome" : k == observation::kind::above ? "above" : k == observation::kind::below ? "below" : "value"},
+                               {"read", word ? document::value(x.read.category) : document::value(x.read.number.value)},
+                               {"predicted", document::number_or_null(x.median)}, {"low", document::number_or_null(x.low)}, {"high", document::number_or_null(x.high)},
+                               {"chance", x.chance}, {"z", document::number_or_null(x.distance)}});
+    }
+    o.set("predicted", std::move(rows));
+  } else {
+    o.set("predicted", array{});
+  }
   array tests;
   for (const auto& v : n.tests) {
     object one{{"id", case_->tests[v.test].id}, {"title", case_->tests[v.test].title}, {"offer", detail::offer_words[static_cast<std::size_t>(v.is)]}, {"why_not", v.why_not},
