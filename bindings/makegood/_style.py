@@ -73,6 +73,7 @@ ol.steps>li{margin:.75rem 0}
 figure.picture{margin:1.6rem 0;padding:0;break-inside:avoid}
 .frame{background:#fff;border:1px solid var(--line);padding:.4rem .3rem;max-width:30rem}
 .frame svg{display:block}
+svg.chart text{paint-order:stroke;stroke:#fff;stroke-width:3px}
 .scroll{max-width:none;overflow-x:auto}
 .wall-drawing{min-width:44rem;width:100%}
 .swipe{display:none}

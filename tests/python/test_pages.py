@@ -57,11 +57,11 @@ def source(request):
 
 
 def sketched(call: str):
-    """The figure that a chart sketches from the sample, before it is written."""
+    """What a chart sketches from the sample, before it is written."""
     entry = next((r for r in SAMPLE["results"] if r["call"] == call), None)
     result, given = (entry["result"], entry["inputs"]) if entry else (SAMPLE["quote"], {})
     assert _sketch.available()
-    with _sketch._loaded["context"](_sketch._loaded["plain"]):
+    with _sketch.looks():
         return _charts.CHARTS[call](result, given)
 
 
@@ -621,13 +621,12 @@ def test_a_result_that_lacks_its_inputs_has_no_picture():
 @pytest.mark.parametrize("call", sorted(_charts.CHARTS))
 def test_no_colour_is_needed(call):
     """Named series differ in the style of their line or in their mark; bars that mean different things in their hatch."""
-    figure = sketched(call).figure
-    for axes in figure.axes:
-        named = [line for line in axes.get_lines() if not line.get_label().startswith("_")]
-        styles = [(str(line.get_linestyle()), str(line.get_marker())) for line in named]
-        assert len(styles) == len(set(styles)), styles
-        patches = [p for p in axes.patches if p.get_label() and not p.get_label().startswith("_")]
-        assert len({p.get_hatch() for p in patches}) == len(patches)
+    sheet = sketched(call).sheet
+    named = [line for line in sheet.lines if not line.get_label().startswith("_")]
+    styles = [(str(line.get_linestyle()), str(line.get_marker())) for line in named]
+    assert len(styles) == len(set(styles)), styles
+    patches = [p for p in sheet.patches if not p.get_label().startswith("_")]
+    assert len({p.get_hatch() for p in patches}) == len(patches)
     for audience in AUDIENCES:
         for colour in set(re.findall(r"#[0-9a-f]{6}", page("sample", audience))):
             r, g, b = (int(colour[i : i + 2], 16) for i in (1, 3, 5))
@@ -645,8 +644,8 @@ def test_text_in_pictures_can_be_read_on_a_phone():
             assert sizes and min(sizes) >= 9.5 and "<text" in chart
 
 
-def series(axes, word):
-    (line,) = [x for x in axes.get_lines() if x.get_label().startswith(word)]
+def series(sheet, word):
+    (line,) = [x for x in sheet.lines if x.get_label().startswith(word)]
     return [float(x) for x in line.get_xdata()], [float(y) for y in line.get_ydata()]
 
 
@@ -658,11 +657,11 @@ def at(xs, ys, x):
 def test_the_fan_and_the_duct_are_true():
     """The fan's line passes through the points that were given; the duct's line through where it meets the same fan at other speeds."""
     given = next(r["inputs"] for r in SAMPLE["results"] if r["call"] == "air.operating_point")
-    axes = sketched("air.operating_point").figure.axes[0]
-    xs, ys = series(axes, "what the fan")
+    sheet = sketched("air.operating_point").sheet
+    xs, ys = series(sheet, "what the fan")
     for q, p in given["fan"]["points"][1:-1]:
         assert at(xs, ys, q) == pytest.approx(p, abs=0.8)
-    xs, ys = series(axes, "what the duct")
+    xs, ys = series(sheet, "what the duct")
     for speed in (0.6, 0.8, 0.9, 1.0, 1.1):
         met = air.operating_point({**given["fan"], "speed_ratio": speed}, given["system"])
         assert at(xs, ys, met.flow_l_per_s) == pytest.approx(met.pressure_pa, rel=0.02, abs=0.1)
@@ -670,12 +669,12 @@ def test_the_fan_and_the_duct_are_true():
 
 def test_curves_are_those_of_the_result():
     r = next(r for r in SAMPLE["results"] if r["call"] == "heating.floor_warm_up")["result"]
-    xs, ys = series(sketched("heating.floor_warm_up").figure.axes[0], "surface")
+    xs, ys = series(sketched("heating.floor_warm_up").sheet, "surface")
     assert ys == r["surface_c"] and xs[-1] == pytest.approx(r["times_s"][-1] / 3600)
     e = next(r for r in SAMPLE["results"] if r["call"] == "heating.warm_up_evidence")["result"]
-    assert series(sketched("heating.warm_up_evidence").figure.axes[0], "read on")[1] == [x["read_c"] for x in e["readings"]]
+    assert series(sketched("heating.warm_up_evidence").sheet, "read on")[1] == [x["read_c"] for x in e["readings"]]
     d = next(r for r in SAMPLE["results"] if r["call"] == "air.duct_run")["result"]
-    assert [b.get_width() for b in sketched("air.duct_run").figure.axes[0].patches] == [s["pressure_pa"] for s in d["segments"]]
+    assert [b.get_width() for b in sketched("air.duct_run").sheet.patches] == [s["pressure_pa"] for s in d["segments"]]
 
 
 def test_the_margins_stand_on_the_side_where_the_reading_is():
