@@ -6,7 +6,7 @@ from __future__ import annotations
 from typing import Any
 
 from ._charts import _quote
-from ._sketch import _bars, _drawn, _NOTHING, _paper, INK, PALE, PAPER, Picture, Sketch, SOFT
+from ._sketch import _bars, _drawn, _NOTHING, _paper, _ruler, INK, PALE, PAPER, Picture, Sketch, SOFT
 from ._words import _direction, _findings, _is_number, _limits, _number, _place, Document, money
 
 # What a check is about, in few words, beside its mark; a check that is not here is said by its question.
@@ -40,7 +40,7 @@ def _used(v: Document, value: float) -> float | None:
     return (lower / value if value > 0 else REACH) if lower is not None and lower > 0 else None
 
 
-def _short(f: Document) -> str:
+def short(f: Document) -> str:
     v = f.get("verdict") or {}
     return SHORT.get(v.get("check") or "") or (f.get("question") or "").rstrip("?") or "question"
 
@@ -70,7 +70,7 @@ def _rows(a: Document) -> list[tuple[str, str, str, float, float, float, int]]:
             else:
                 ends = [x for x in (_used(v, value - u), _used(v, value + u)) if x is not None] or [used]
         out = 1 if no_trip else _direction(v) * (1 if _limits(v)[1] is not None else -1)
-        rows.append((f.get("subject") or "", _short(f), f.get("outcome") or "undecided", used, min(ends), max(ends), out))
+        rows.append((f.get("subject") or "", short(f), f.get("outcome") or "undecided", used, min(ends), max(ends), out))
     return rows
 
 
@@ -199,6 +199,46 @@ def hypotheses(diagnosis: Document, key: str) -> Picture | None:
         if any(h.get("danger") for h in listed):
             see += " A crossed bar is one that can hurt."
         return Sketch(sheet, "What explains the readings", see)
+
+    try:
+        return _drawn(make, key)
+    except _NOTHING:
+        return None
+
+
+FITS = 2.0  # standard uncertainties within which a reading is as foretold
+FAR = 5.0  # where the picture ends
+
+
+def compared(diagnosis: Document) -> list[Document]:
+    """The readings that are held beside what the leading hypothesis foretells, with their distance in standard uncertainties."""
+    return [r for r in diagnosis.get("predicted") or [] if isinstance(r, dict) and _is_number(r.get("z"))]
+
+
+def foretold(diagnosis: Document, key: str) -> Picture | None:
+    """How far each reading lies from what the leading hypothesis foretells."""
+    rows = compared(diagnosis)
+    if not rows:
+        return None
+
+    def make() -> Sketch:
+        line = 30.0
+        sheet = _paper(line * len(rows) + 36, left=12, right=12, bottom=34, top=2)
+        sheet.set_limits(0, -FAR, FAR)
+        sheet.set_limits(1, 0, line * len(rows))
+        sheet.strip(-FITS, FITS, facecolor=PALE, edgecolor=SOFT, hatch="////", linewidth=0, zorder=0)
+        sheet.line([0, 0], [0, line * len(rows)], color=INK, lw=1.2)
+        for i, r in enumerate(rows):
+            y = line * (len(rows) - i) - 21
+            at = min(max(r["z"], -FAR + 0.25), FAR - 0.25)
+            marker = ("<" if r["z"] < 0 else ">") if abs(r["z"]) > FAR else "o" if abs(r["z"]) <= FITS else "D"
+            sheet.line([0, at], [y, y], color=INK, lw=1.6)
+            sheet.line([at], [y], color=INK, marker=marker, mec=PAPER, ms=8, ls="none")
+            sheet.say(str(r.get("what") or ""), 0, line * (len(rows) - i) - 2, "y", va="top")
+        _ruler(sheet, "x", "standard uncertainties from what is foretold")
+        fit = sum(abs(r["z"]) <= FITS for r in rows)
+        see = f"Dots in the striped part are as foretold: {fit} of {len(rows)}. A diamond or an arrow lies outside it."
+        return Sketch(sheet, "How well the first explanation fits", see)
 
     try:
         return _drawn(make, key)
