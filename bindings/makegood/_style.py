@@ -104,6 +104,8 @@ table.readings{border-collapse:collapse;width:100%;font-size:.875rem;line-height
 .readings tr:not(.new)>td:first-child{border-top-color:transparent;color:transparent}
 .readings tr{break-inside:avoid}
 .readings thead{display:table-header-group}
+table.numbers{border-collapse:collapse;font-size:.875rem;line-height:1.35;margin:.6rem 0}
+.numbers th,.numbers td{text-align:left;border-top:1px solid var(--line);padding:.25rem .9rem .25rem 0;vertical-align:top}
 @media screen and (max-width:46rem){.readings,.readings tbody,.readings tr,.readings td{display:block}
 .readings thead{position:absolute;left:-99rem}
 .readings tr{border-top:1px solid var(--line);padding:.35rem 0}
@@ -144,6 +146,10 @@ figcaption{break-after:avoid}
 .scroll{overflow:visible}
 .wall-drawing{min-width:0;max-height:200mm}
 .working{break-before:avoid}
+ol.steps{columns:2;column-gap:7mm;font-size:8.2pt;line-height:1.3}
+ol.steps:has(>li:only-child){columns:1}
+ol.steps .sum{overflow-wrap:anywhere;break-inside:avoid}
+.notes,.notes p{line-height:1.3;margin-top:.6mm;margin-bottom:.6mm}
 p{orphans:3;widows:3}
 }
 """
