@@ -34,6 +34,45 @@ std::string limit_words(const verdict& v) {
   return quantity_text(v.limit(), v.unit(), n);
 }
 
+/// A number for somebody who does not work with it: three digits, and more where it would read like the number that it is held against.
+std::string client_number(double x, double beside, const verdict& v, bool unit = true) {
+  int n = 3;
+  while (n < 9 && !is_nan(beside) && x != beside && quantity_text(x, "", n) == quantity_text(beside, "", n)) ++n;
+  return quantity_text(x, unit ? v.unit() : std::string_view(), n);
+}
+/// The sentence for the client: the words of the check with value {v} and limit {l}, without their unit {n} and {m}; an open question is said with its reason.
+std::string for_the_client(const finding& f, std::string_view pass, std::string_view fail) {
+  const verdict& v = f.verdict;
+  const auto with = [&](std::string_view words_) -> std::string {
+    if (words_.empty()) return f.plain;
+    if (words_.find('{') == std::string_view::npos) return std::string(words_);
+    if (is_nan(v.value)) return f.plain;
+    const std::string out_of_range = v.censored().empty() ? "" : std::string(v.censored()) + " ";
+    const auto limit = [&](bool unit) {
+      if (!is_nan(v.lower) && !is_nan(v.upper)) return client_number(v.lower, v.value, v, unit) + " to " + client_number(v.upper, v.value, v, unit);
+      return client_number(v.limit(), v.value, v, unit);
+    };
+    const std::string value = v.censored() == "no trip" ? "no trip at all" : out_of_range + client_number(v.value, v.limit(), v);
+    return fmt::format(fmt::runtime(words_), fmt::arg("v", value), fmt::arg("l", limit(true)), fmt::arg("n", out_of_range + client_number(v.value, v.limit(), v, false)),
+                       fmt::arg("m", limit(false)));
+  };
+  if (v.outcome == outcome::pass && v.plain == outcome::fail) return "Accepted, since failure is not proved. As read: " + with(fail);
+  if (v.outcome == outcome::fail && v.plain == outcome::pass) return "Not accepted, since it is not proved. As read: " + with(pass);
+  if (v.outcome == outcome::pass) return with(pass);
+  if (v.outcome == outcome::fail) return with(fail);
+  const std::string asked = f.question + " ";
+  if (v.reason == reason::straddles_limit && !is_nan(v.value) && v.plain == outcome::fail)
+    return "As read, it is not as it should be, but the reading is too uncertain to prove it. " + with(fail);
+  if (v.reason == reason::straddles_limit && !is_nan(v.value)) return "As read, it is as it should be, but the reading is too uncertain to prove it. " + with(pass);
+  if (v.reason == reason::straddles_limit) return asked + "Not known yet: the readings are too uncertain to tell.";
+  if (v.reason == reason::outside_validity) return asked + "Not known yet: it cannot be calculated well enough here and has to be measured.";
+  if (v.reason == reason::not_measured) return asked + "Not known yet: it has not been measured.";
+  if (v.reason == reason::needs_makers_figure) return asked + "Not known yet: a figure of the maker is missing.";
+  if (v.reason == reason::no_rule_in_book) return asked + "Not known: the rules that were used have no limit for it.";
+  if (v.reason == reason::precondition_missing) return asked + "Not known yet: something else has to be done first.";
+  return asked + "Not known yet.";
+}
+
 class assessor {
  public:
   assessor(const visit& v, const rulebook& rules, const decision_rule& rule, const assess_options& how) : visit_(v), rules_(rules), rule_(rule), how_(how) {
@@ -141,7 +180,8 @@ class assessor {
     std::string value = is_nan(v.value) ? std::string() : (v.censored().empty() ? "" : std::string(v.censored()) + " ") + quantity_text(v.value, v.unit(), v.digits());
     if (v.censored() == "no trip") value = "no trip at all";
     const auto say = [&](std::string_view words_) {
-      return fmt::format(fmt::runtime(words_), fmt::arg("s", subject), fmt::arg("v", value), fmt::arg("l", limit_words(v)));
+      return fmt::format(fmt::runtime(words_), fmt::arg("s", subject), fmt::arg("v", value), fmt::arg("l", limit_words(v)),
+                         fmt::arg("n", client_number(v.value, v.limit(), v, false)), fmt::arg("m", client_number(v.limit(), v.value, v, false)));
     };
     const bool against_reading = (v.outcome == outcome::pass && v.plain == outcome::fail) || (v.outcome == outcome::fail && v.plain == outcome::pass);
     if (against_reading) f.plain = fmt::format("{} (rule \"{}\"). As read: {}", v.outcome == outcome::pass ? "Accepted, since failure is not proved" : "Rejected, since conformity is not proved",
@@ -188,6 +228,8 @@ class assessor {
     }
     if (f.caution.empty()) f.caution = text_in(said, "caution");
     if (f.caution.empty()) f.caution = v.caution();
+    if (fails || f.kind == "observation") f.caution_client = text_in(said, "caution_client");
+    f.client = f.kind == "check" ? for_the_client(f, text_in(said, "pass"), text_in(said, "fail")) : f.plain;
     if (f.kind == "check" && !f.make_safe.empty() && (f.level == finding::danger::now || (f.level == finding::danger::potential && v.outcome == outcome::fail))) {
       const auto* off = said ? said->find("isolate") : nullptr;
       f.isolates = !off || !off->as<bool>() || *off->as<bool>();

@@ -165,7 +165,7 @@ array terms_of(const assessment& a) {
   const auto* glossary = all ? all->as<object>() : nullptr;
   if (!glossary) return {};
   std::string text;
-  for (const auto& f : a.findings) text += f.question + "\n" + f.plain + "\n" + f.consequence + "\n" + f.caution + "\n" + f.next + "\n";
+  for (const auto& f : a.findings) text += f.question + "\n" + f.client + "\n" + f.consequence + "\n" + f.caution_client + "\n";
   for (auto& c : text)
     if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
   array list;
@@ -199,9 +199,10 @@ value to_document(const assessment& a) {
                               {"reason", reason_text(f.verdict.reason)},
                               {"kind", f.kind},
                               {"call", f.call},
-                              {"client", f.plain},
+                              {"client", f.client},
                               {"electrician", f.electrician},
                               {"caution", f.caution},
+                              {"caution_client", f.caution_client},
                               {"consequence", f.consequence},
                               {"danger", danger_document(f)},
                               {"circuit", f.circuit},

@@ -227,7 +227,7 @@ void unproved_of(assessment& a, const std::vector<wanted_reading>& readings) {
 
 object answer_of(const finding& f) {
   const auto& v = f.verdict;
-  return object{{"outcome", outcome_text(v.outcome)}, {"value", document::number_or_null(v.value)}, {"unit", v.unit()}, {"censored", v.censored()}, {"said", f.plain}};
+  return object{{"outcome", outcome_text(v.outcome)}, {"value", document::number_or_null(v.value)}, {"unit", v.unit()}, {"censored", v.censored()}, {"said", f.client}};
 }
 void changes_of(assessment& a, const visit& v, const rulebook& rules, const decision_rule& rule) {
   if (v.mended.empty()) return;
@@ -486,7 +486,7 @@ void options_of(assessment& a, const visit& v, const std::vector<matter>& all) {
       o.set("why", p.why);
       list.push_back(o);
     }
-    const std::string for_ = m.findings.empty() ? std::string() : a.findings[m.findings[0]].plain;
+    const std::string for_ = m.findings.empty() ? std::string() : a.findings[m.findings[0]].client;
     a.options.push_back(object{{"about", m.path}, {"subject", m.subject}, {"for", for_}, {"findings", numbers}, {"list", list}});
   }
 }

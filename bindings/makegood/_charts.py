@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: MIT
 """Pictures of results, as inline SVG: one small function for each model, in a table at the end.
 
-A function takes the result and the inputs of a model and returns a Sketch: the figure, its title, and a sentence that says what to see.
+A function takes the result and the inputs of a model and returns a Sketch: the sheet, its title, and a sentence that says what to see.
 Nothing is told by colour.
 """
 
@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from typing import Callable
 
-from ._sketch import _bars, _drawn, _key, _NOTHING, _paper, _ruler, _say, INK, PALE, PAPER, Picture, Sketch, SOFT, WIDTH
+from ._sketch import _bars, _drawn, _NOTHING, _paper, _ruler, INK, PALE, PAPER, Picture, Sketch, SOFT, WIDTH
 from ._words import _count_text, _is_number, _number, _quantity, decimals, Document, money
 
 
@@ -24,42 +24,43 @@ def _time_text(seconds: float) -> str:
 
 def _warm_up(r: Document, given: Document) -> Sketch:
     t, unit = _hours(r["times_s"])
-    figure, axes = _paper(232, left=48, top=52 if r.get("covered_surface_c") else 38)
-    axes.plot(t, r["surface_c"], color=INK, lw=2, label="surface")
+    sheet = _paper(232, left=48, top=52 if r.get("covered_surface_c") else 38)
+    sheet.line(t, r["surface_c"], color=INK, lw=2, label="surface")
     if r.get("covered_surface_c"):
-        axes.plot(t, r["covered_surface_c"], color=INK, lw=1.8, ls=":", label="surface under a rug")
-    axes.plot(t, r["heater_c"], color=SOFT, lw=1.6, ls="--", label="at the heating wire")
+        sheet.line(t, r["covered_surface_c"], color=INK, lw=1.8, ls=":", label="surface under a rug")
+    sheet.line(t, r["heater_c"], color=SOFT, lw=1.6, ls="--", label="at the heating wire")
     see = f"The surface reaches {_quantity(r['highest_surface_c'], '°C', digits=3)} at most in the time shown."
     if _is_number(given.get("target_c")) and _is_number(r.get("target_s")):
         at = r["target_s"] / (3600 if unit == "hours" else 60)
-        axes.plot([at], [given["target_c"]], color=INK, marker="o", ms=8, ls="none", label="_")
-        axes.plot([t[0], at, at], [given["target_c"]] * 2 + [axes.get_ylim()[0]], color=SOFT, lw=0.8, ls=(0, (1, 2)), label="_")
-        _say(axes, at, given["target_c"], f"{_quantity(given['target_c'], '°C')} after {_time_text(r['target_s'])}", xytext=(10, -9))
+        sheet.line([at], [given["target_c"]], color=INK, marker="o", ms=8, ls="none")
+        sheet.set_limits(1, *sheet.limits(1))
+        sheet.line([t[0], at, at], [given["target_c"]] * 2 + [sheet.limits(1)[0]], color=SOFT, lw=0.8, ls=(0, (1, 2)))
+        sheet.say(f"{_quantity(given['target_c'], '°C')} after {_time_text(r['target_s'])}", at, given["target_c"], by=(10, -9))
         see = (
             f"The surface reaches {_quantity(given['target_c'], '°C')} after {_time_text(r['target_s'])}; it does not get warmer than"
             f" {_quantity(r['highest_surface_c'], '°C', digits=3)} in the time shown."
         )
-    axes.set_xlim(t[0], t[-1])
-    _ruler(axes, "x", f"{unit} since it was switched on")
-    _ruler(axes, "y", unit="°C")
-    _key(figure, axes)
-    return Sketch(figure, "How the floor warms", see)
+    sheet.set_limits(0, t[0], t[-1])
+    _ruler(sheet, "x", f"{unit} since it was switched on")
+    _ruler(sheet, "y", unit="°C")
+    sheet.key()
+    return Sketch(sheet, "How the floor warms", see)
 
 
 def _evidence(r: Document, given: Document) -> Sketch:
     rows = r["readings"]
     t, unit = _hours([row["time_s"] for row in rows])
-    figure, axes = _paper(240, left=48, top=52)
-    axes.plot(t, [row["whole_c"] for row in rows], color=SOFT, lw=1.6, ls="--", label="if the whole floor heated")
-    axes.plot(t, [row["not_heating_c"] for row in rows], color=SOFT, lw=1.8, ls=":", label="if it did not heat at all")
-    axes.plot(t, [row["read_c"] for row in rows], color=INK, marker="o", ms=7, ls="none", label="read on the display")
-    _ruler(axes, "x", f"{unit} since it was switched on")
-    _ruler(axes, "y", unit="°C")
-    _key(figure, axes)
+    sheet = _paper(240, left=48, top=52)
+    sheet.line(t, [row["whole_c"] for row in rows], color=SOFT, lw=1.6, ls="--", label="if the whole floor heated")
+    sheet.line(t, [row["not_heating_c"] for row in rows], color=SOFT, lw=1.8, ls=":", label="if it did not heat at all")
+    sheet.line(t, [row["read_c"] for row in rows], color=INK, marker="o", ms=7, ls="none", label="read on the display")
+    _ruler(sheet, "x", f"{unit} since it was switched on")
+    _ruler(sheet, "y", unit="°C")
+    sheet.key()
     leading = r["probabilities"].get(r.get("leading") or "")
     sure = f" ({_number(100 * leading, digits=2)} % likely)" if _is_number(leading) else ""
     see = f"The marks are what was read. They lie where this would put them: {r['finding']}{sure}."
-    return Sketch(figure, "The display against what it would show", see)
+    return Sketch(sheet, "The display against what it would show", see)
 
 
 def _no_limit(r: Document, given: Document) -> Sketch | None:
@@ -74,7 +75,7 @@ def _no_limit(r: Document, given: Document) -> Sketch | None:
         ("worst_covered", "at worst, under a rug"),
     ]
     rows = [(words, case[k][at]) for k, words in names if case.get(k)]
-    figure = _bars(
+    sheet = _bars(
         [words for words, _ in rows],
         [x for _, x in rows],
         "°C",
@@ -85,7 +86,7 @@ def _no_limit(r: Document, given: Document) -> Sketch | None:
     hottest = max(x for _, x in rows)
     passes = "Every bar that passes the heavy line harms it." if hottest > case["limit_c"] else "No bar passes the heavy line."
     see = f"The {case['finish']} would come to {_quantity(hottest, '°C', digits=3)} at worst; it bears {_quantity(case['limit_c'], '°C')}. {passes}"
-    return Sketch(figure, "The floor without its own limit", see)
+    return Sketch(sheet, "The floor without its own limit", see)
 
 
 def _meeting(r: Document, given: Document) -> Sketch | None:
@@ -111,31 +112,31 @@ def _meeting(r: Document, given: Document) -> Sketch | None:
         load = [fixed + run.pressure_pa + rest * x * x for run, x in zip(runs, flows)]
         low, high = ([fixed + getattr(run, name) + rest * x * x for run, x in zip(runs, flows)] for name in ("low_pa", "high_pa"))
     top = 1.12 * max(y for _, y in curve)
-    figure, axes = _paper(230, left=48, top=38)
-    axes.plot([x for x, _ in curve], [y for _, y in curve], color=INK, lw=2, label="what the fan can do")
-    axes.plot(flows, load, color=INK, lw=1.8, ls="--", label="what the duct asks for, with its doubt" if low else "what the duct asks for")
+    sheet = _paper(230, left=48, top=38)
+    sheet.line([x for x, _ in curve], [y for _, y in curve], color=INK, lw=2, label="what the fan can do")
+    sheet.line(flows, load, color=INK, lw=1.8, ls="--", label="what the duct asks for, with its doubt" if low else "what the duct asks for")
     if low is not None:
-        axes.fill_between(flows, low, high, facecolor=PALE, edgecolor=SOFT, hatch="||||", linewidth=0.3, alpha=0.55, zorder=0)
+        sheet.between(flows, low, high, facecolor=PALE, edgecolor=SOFT, hatch="||||", linewidth=0.3, alpha=0.55, zorder=0)
     if _is_number(r.get("low_l_per_s")) and _is_number(r.get("high_l_per_s")):
-        axes.plot([r["low_l_per_s"], r["high_l_per_s"]], [p, p], color=INK, lw=1.6, marker="|", ms=10, mew=1.6, label="_")
-    axes.plot([q], [p], color=INK, marker="D", ms=9, ls="none", label="_")
-    _say(axes, q, p, _quantity(q, "l/s", digits=3), xytext=(0, 15), ha="center", weight="bold")
-    axes.set_xlim(0, most * 1.04)
-    axes.set_ylim(0, top)
-    _ruler(axes, "x", "air moved, l/s")
-    _ruler(axes, "y", unit="Pa")
-    _key(figure, axes)
+        sheet.line([r["low_l_per_s"], r["high_l_per_s"]], [p, p], color=INK, lw=1.6, marker="|", ms=10, mew=1.6)
+    sheet.line([q], [p], color=INK, marker="D", ms=9, ls="none")
+    sheet.say(_quantity(q, "l/s", digits=3), q, p, by=(0, 15), ha="center", weight="bold")
+    sheet.set_limits(0, 0, most * 1.04)
+    sheet.set_limits(1, 0, top)
+    _ruler(sheet, "x", "air moved, l/s")
+    _ruler(sheet, "y", unit="Pa")
+    sheet.key()
     spread = (
         f"; between {_number(r['low_l_per_s'], digits=3)} and {_quantity(r['high_l_per_s'], 'l/s', digits=3)} is possible"
         if _is_number(r.get("low_l_per_s"))
         else ""
     )
-    return Sketch(figure, "The fan and its duct", f"Where the two lines cross is what comes through: {_quantity(q, 'l/s', digits=3)}{spread}.")
+    return Sketch(sheet, "The fan and its duct", f"Where the two lines cross is what comes through: {_quantity(q, 'l/s', digits=3)}{spread}.")
 
 
 def _duct(r: Document, given: Document) -> Sketch:
     rows = r["segments"]
-    figure = _bars(
+    sheet = _bars(
         [s["name"] or "part" for s in rows],
         [s["pressure_pa"] for s in rows],
         "Pa lost",
@@ -148,27 +149,27 @@ def _duct(r: Document, given: Document) -> Sketch:
         f"The longest bar is where the air is lost: {r['worst']}, {_number(100 * worst['share_ratio'], digits=2)} % of it. The lines show how far"
         " each can be out."
     )
-    return Sketch(figure, "Where the duct holds the air back", see)
+    return Sketch(sheet, "Where the duct holds the air back", see)
 
 
 def _shower(r: Document, given: Document) -> Sketch:
     rows = r["series"]
     t = [row["minute"] for row in rows]
     clear = given.get("clear_humidity_percent") or (None if given.get("clear_ratio") else 65)
-    figure, axes = _paper(240, left=48, top=52)
+    sheet = _paper(240, left=48, top=52)
     shower = given.get("shower_min") or 10
-    axes.axvspan(0, shower, facecolor=PALE, edgecolor=SOFT, hatch="////", linewidth=0, zorder=0)
+    sheet.strip(0, shower, facecolor=PALE, edgecolor=SOFT, hatch="////", linewidth=0, zorder=0)
     for k, words, style in ((1, "a usual shower", "-"), (0, "little steam", ":"), (2, "much steam", "--")):
-        axes.plot(t, [row["humidity_percent"][k] for row in rows], color=INK if k == 1 else SOFT, lw=2 if k == 1 else 1.6, ls=style, label=words)
+        sheet.line(t, [row["humidity_percent"][k] for row in rows], color=INK if k == 1 else SOFT, lw=2 if k == 1 else 1.6, ls=style, label=words)
     if clear:
-        axes.axhline(clear, color=INK, lw=0.9, ls=(0, (1, 2)), label="_")
-        _say(axes, t[-1], clear, f"clear: {_quantity(clear, '%')}", xytext=(0, 9), ha="right")
-    _say(axes, shower / 2, 12, "shower", ha="center", rotation=90 if shower < 0.14 * t[-1] else 0)
-    axes.set_xlim(0, t[-1])
-    axes.set_ylim(0, 104)
-    _ruler(axes, "x", "minutes")
-    _ruler(axes, "y", unit="%")
-    _key(figure, axes)
+        sheet.line([0, 1], [clear, clear], "y", color=INK, lw=0.9, ls=(0, (1, 2)))
+        sheet.say(f"clear: {_quantity(clear, '%')}", t[-1], clear, by=(0, 9), ha="right")
+    sheet.say("shower", shower / 2, 14, ha="center", rotation=90 if shower < 0.14 * t[-1] else 0)
+    sheet.set_limits(0, 0, t[-1])
+    sheet.set_limits(1, 0, 104)
+    _ruler(sheet, "x", "minutes")
+    _ruler(sheet, "y", unit="%")
+    sheet.key()
     usual, worst = (r[k].get("time_to_clear_min") for k in ("usual", "high"))
     see = (
         f"How damp the air is. After a usual shower it is clear {_quantity(usual, 'min', digits=2)} later"
@@ -177,7 +178,7 @@ def _shower(r: Document, given: Document) -> Sketch:
     )
     if _is_number(usual) and _is_number(worst):
         see += f", after one with much steam {_quantity(worst, 'min', digits=2)} later"
-    return Sketch(figure, "The air after a shower", see + ".")
+    return Sketch(sheet, "The air after a shower", see + ".")
 
 
 def _void(r: Document, given: Document) -> Sketch:
@@ -187,7 +188,7 @@ def _void(r: Document, given: Document) -> Sketch:
         ("the roof's own air can dry", r.get("drying_kg_per_day"), "||||"),
     ]
     rows = [row for row in rows if _is_number(row[1])]
-    figure = _bars(
+    sheet = _bars(
         [row[0] for row in rows],
         [float(row[1]) for row in rows],
         "kg of water a day",
@@ -205,13 +206,15 @@ def _void(r: Document, given: Document) -> Sketch:
         )
     )
     return Sketch(
-        figure,
+        sheet,
         "Water that the fan blows into the roof",
         see or f"Up to {_quantity(r['upper_kg_per_day'], 'kg', digits=2)} of water a day can condense there.",
     )
 
 
 def _zones(r: Document, given: Document) -> Sketch:
+    import contourpy  # comes with matplotlib
+
     from . import setting_out
 
     room, points = given["room"], given["points"]
@@ -219,7 +222,7 @@ def _zones(r: Document, given: Document) -> Sketch:
     xs, ys = [x for x, _ in outline], [y for _, y in outline]
     wide, deep = max(xs) - min(xs), max(ys) - min(ys)
     height = min(420.0, (WIDTH - 16) * deep / wide)
-    figure, axes = _paper(height + 16 + 26, left=8, right=8, bottom=8, top=34)
+    sheet = _paper(height + 16 + 26, left=8, right=8, bottom=8, top=34)
     n = 44
     steps = [min(max(k / (n - 1), 1e-6), 1 - 1e-6) for k in range(n)]
     across, up = [min(xs) + wide * k for k in steps], [min(ys) + deep * k for k in steps]
@@ -228,33 +231,33 @@ def _zones(r: Document, given: Document) -> Sketch:
     names = sorted({z for z in zone if z != "outside"})
     for name, hatch in zip(names, ("xxxx", "////", "||||")):
         level = [[1.0 if zone[j * n + i] == name else 0.0 for i in range(n)] for j in range(n)]
-        axes.contourf(across, up, level, levels=[0.5, 1.5], colors=[PALE], hatches=[hatch])
-        axes.fill([], [], facecolor=PALE, edgecolor=SOFT, hatch=hatch, label=f"zone {name}")
-    axes.plot(xs, ys, color=INK, lw=3, label="_")
+        outlines = contourpy.contour_generator(across, up, level, fill_type="OuterCode").filled(0.5, 1.5)
+        sheet.region(zip(*outlines), facecolor=PALE, edgecolor=SOFT, linewidth=0, hatch=hatch, label=f"zone {name}")
+    sheet.line(xs, ys, color=INK, lw=3)
     for f in room.get("fixtures") or []:
         if f.get("outline"):
             fx, fy = zip(*[*f["outline"], f["outline"][0]])
-            axes.plot(fx, fy, color=INK, lw=1.2, label="_")
-            _say(axes, sum(fx[:-1]) / len(fx[:-1]), sum(fy[:-1]) / len(fy[:-1]) - 0.12 * deep, f["name"], ha="center")
+            sheet.line(fx, fy, color=INK, lw=1.2)
+            sheet.say(f["name"], sum(fx[:-1]) / len(fx[:-1]), sum(fy[:-1]) / len(fy[:-1]) - 0.12 * deep, ha="center")
     for w in room.get("partitions") or []:
-        axes.plot([w["from"][0], w["to"][0]], [w["from"][1], w["to"][1]], color=INK, lw=2.4, ls="--", label="_")
+        sheet.line([w["from"][0], w["to"][0]], [w["from"][1], w["to"][1]], color=INK, lw=2.4, ls="--")
     for i, (x, y, *_) in enumerate(points, 1):
-        axes.plot([x], [y], color=INK, marker="o", ms=15, mfc=PAPER, mew=1.4, ls="none", label="_")
-        axes.annotate(str(i), (x, y), ha="center", va="center", weight="bold")
-    axes.set_aspect("equal")
-    _key(figure, axes, 3)
+        sheet.line([x], [y], color=INK, marker="o", ms=15, mfc=PAPER, mew=1.4, ls="none")
+        sheet.say(str(i), x, y, ha="center", weight="bold")
+    sheet.equal_scales()
+    sheet.key(3)
     said = "; ".join(
         f"{i} {'outside the zones' if z == 'outside' else f'in zone {z}'}{', in doubt' if doubt else ''}"
         for i, (z, doubt) in enumerate(zip(r["zone"], r["zone_doubtful"]), 1)
     )
-    return Sketch(figure, "The room from above, at 1 m height", f"The hatched parts are where little may be fitted. The places asked about: {said}.")
+    return Sketch(sheet, "The room from above, at 1 m height", f"The hatched parts are where little may be fitted. The places asked about: {said}.")
 
 
 def _ring(r: Document, given: Document) -> Sketch | None:
     rows = [p for p in r["points"] if p.get("line_neutral") or p.get("line_cpc")]
     if not rows:
         return None
-    figure, axes = _paper(34.0 * len(rows) + 106, left=10, bottom=34, top=68)
+    sheet = _paper(34.0 * len(rows) + 106, left=10, bottom=34, top=68)
     for kind, lift, marker, hollow, words in (
         ("line_neutral", 0.04, "o", "s", "line to neutral"),
         ("line_cpc", -0.22, "D", "^", "line to protective"),
@@ -264,8 +267,8 @@ def _ring(r: Document, given: Document) -> Sketch | None:
             continue
         for y, q in found:
             u = 2 * q["standard_uncertainty_ohm"]
-            axes.plot([q["predicted_ohm"] - u, q["predicted_ohm"] + u], [y + lift] * 2, color=SOFT, lw=5, alpha=0.45, label="_")
-        axes.plot(
+            sheet.line([q["predicted_ohm"] - u, q["predicted_ohm"] + u], [y + lift] * 2, color=SOFT, lw=5, alpha=0.45)
+        sheet.line(
             [q["predicted_ohm"] for _, q in found],
             [y + lift for y, _ in found],
             color=INK,
@@ -275,14 +278,14 @@ def _ring(r: Document, given: Document) -> Sketch | None:
             ls="none",
             label=f"{words}, foretold",
         )
-        axes.plot([q["read_ohm"] for _, q in found], [y + lift for y, _ in found], color=INK, marker=marker, ms=6, ls="none", label=f"{words}, read")
+        sheet.line([q["read_ohm"] for _, q in found], [y + lift for y, _ in found], color=INK, marker=marker, ms=6, ls="none", label=f"{words}, read")
     for i, p in enumerate(rows):
-        axes.annotate(p["name"], (0, len(rows) - 1 - i + 0.24), xycoords=("axes fraction", "data"), ha="left", va="bottom")
-    axes.set_ylim(-0.5, len(rows) - 0.35)
-    _ruler(axes, "x", "Ω", grid=True)
-    _key(figure, axes)
+        sheet.say(p["name"], 0, len(rows) - 1 - i + 0.24, "y", va="bottom")
+    sheet.set_limits(1, -0.5, len(rows) - 0.35)
+    _ruler(sheet, "x", "Ω", grid=True)
+    sheet.key()
     return Sketch(
-        figure,
+        sheet,
         "What each outlet should read, and what it read",
         f"A filled mark that lies beside its hollow one does not fit. Most likely: {r['kinds'][0]['text']}"
         f" ({_number(100 * r['probability'], digits=2)} %).",
@@ -292,27 +295,27 @@ def _ring(r: Document, given: Document) -> Sketch | None:
 def _quote(r: Document, given: Document) -> Sketch | None:
     if not all(_is_number(r.get(k)) for k in ("p10_minor", "p50_minor", "p90_minor")):
         return None
-    figure, axes = _paper(112, left=12, right=12, bottom=34, top=8)
+    sheet = _paper(112, left=12, right=12, bottom=34, top=8)
     currency = r["currency"]
     low, middle, high, total = (r[k] / 10 ** decimals(currency) for k in ("p10_minor", "p50_minor", "p90_minor", "total_minor"))
-    axes.plot([low, high], [0, 0], color=SOFT, lw=9, alpha=0.5, label="_")
-    axes.plot([middle], [0], color=INK, marker="|", ms=22, mew=2.4, ls="none", label="_")
-    axes.plot([total], [0], color=INK, marker="D", ms=9, ls="none", label="_")
+    sheet.line([low, high], [0, 0], color=SOFT, lw=9, alpha=0.5)
+    sheet.line([middle], [0], color=INK, marker="|", ms=22, mew=2.4, ls="none")
+    sheet.line([total], [0], color=INK, marker="D", ms=9, ls="none")
     span = max(high, total) - min(low, total) or 1.0
     side = "left" if total < min(low, total) + 0.3 * span else "right" if total > min(low, total) + 0.7 * span else "center"
-    _say(axes, total, 0, f"as quoted {money(total, currency)}", xytext=(0, 21), ha=side, weight="bold")
+    sheet.say(f"as quoted {money(total, currency)}", total, 0, by=(0, 21), ha=side, weight="bold")
     close = "left" if middle < min(low, total) + 0.3 * span else "right" if middle > min(low, total) + 0.7 * span else "center"
-    _say(axes, middle, 0, f"half the time below {money(middle, currency)}", xytext=(0, -21), ha=close)
-    axes.set_xlim(min(low, total) - 0.12 * span, max(high, total) + 0.12 * span)
-    axes.set_ylim(-1, 1)
-    _ruler(axes, "x", said=lambda x: money(x, currency))
+    sheet.say(f"half the time below {money(middle, currency)}", middle, 0, by=(0, -21), ha=close)
+    sheet.set_limits(0, min(low, total) - 0.12 * span, max(high, total) + 0.12 * span)
+    sheet.set_limits(1, -1, 1)
+    _ruler(sheet, "x", said=lambda x: money(x, currency))
     see = f"In eight of ten cases the work comes to between {money(low, currency)} and {money(high, currency)}."
-    return Sketch(figure, "What the total may come to", see)
+    return Sketch(sheet, "What the total may come to", see)
 
 
 def _choice(r: Document, given: Document) -> Sketch:
     rows, currency = r["options"], r["currency"]
-    figure = _bars(
+    sheet = _bars(
         [o["name"] for o in rows],
         [o["expected_cost"] for o in rows],
         f"{currency} expected",
@@ -323,7 +326,7 @@ def _choice(r: Document, given: Document) -> Sketch:
     )
     crossed = any(not o["permitted"] for o in rows)
     return Sketch(
-        figure,
+        sheet,
         "What each way costs",
         f"Cheapest of those that leave no danger: {r['cheapest']}."
         + (" A crossed bar is a way that leaves danger or something unproved." if crossed else ""),

@@ -8,6 +8,7 @@ from html import escape, unescape
 
 from . import _charts, _overviews
 from ._parts import (
+    caution_for_client,
     changes,
     count,
     danger_words,
@@ -19,15 +20,15 @@ from ._parts import (
     notifiable,
     options,
     order_of_work,
-    readings_needed,
     scope,
     sentence,
+    still_open,
     taxed,
     terms,
     weighs_danger,
 )
 from ._style import _shape, _words, cautions, closing, figure, no_pictures, opening
-from ._words import _fails_as_read, _findings, _group, _says_as_read, Document, money
+from ._words import _count_text, _fails_as_read, _findings, _group, _says_as_read, Document, money
 
 # Pictures that speak to somebody who does not wire houses; what is left out stands on the record.
 FOR_CLIENTS = tuple(call for call in (*_charts.CHARTS, "setting_out.place_brackets") if not call.startswith(("price.", "electrical.")))
@@ -64,13 +65,13 @@ def _tonight(a: Document) -> str:
         )
         return "".join(out) + "</section>"
     if a.get("isolate"):
-        out.append("<p><strong>Yes.</strong> These must be off, and stay off until the sentence at the end of each is met:</p>" + isolate(a))
+        out.append("<p><strong>Yes.</strong> These must be off, and stay off until the sentence at the end of each is met:</p>" + isolate(a, plain=True))
     open_now = [(n, f) for n, f in chosen if n not in off and f["danger"].get("level") == "now"]
     for n, f in open_now:
         out.append(
             f'<div class="danger"><h3>{escape(name(f))}: keep away</h3><p>{_words(said_of(f))} {_words(danger_words(f))}</p>'
         )
-        out.append(f"<p><strong>{_words(sentence(f['caution']))}</strong></p>" if f.get("caution") else "")
+        out.append(f"<p><strong>{_words(caution_for_client(f))}</strong></p>" if caution_for_client(f) else "")
         out.append("</div>")
     if not a.get("isolate") and not open_now:
         out.append(
@@ -84,7 +85,7 @@ def _tonight(a: Document) -> str:
                 f'<li><span class="subject">{escape(name(f))}</span> <span class="tag">{LEVELS["potential"]}</span><br>{_words(said_of(f))}'
                 f' {_words(danger_words(f))}'
             )
-            out.append(f" <strong>{_words(sentence(f['caution']))}</strong>" if f.get("caution") else "")
+            out.append(f" <strong>{_words(caution_for_client(f))}</strong>" if caution_for_client(f) else "")
             out.append("</li>")
         rest: dict[str, dict[str, None]] = {}
         for f in (f for f in later if f["danger"].get("level") != "potential"):
@@ -96,6 +97,19 @@ def _tonight(a: Document) -> str:
     if chosen or a.get("isolate"):
         out.append(f'<p class="note">{escape(NOTE)}</p>')
     return "".join(out) + "</section>"
+
+
+def _fits(a: Document, f: Document) -> str:
+    """How many readings are as the leading explanation of a diagnosis would make them."""
+    for d in a.get("diagnoses") or []:
+        if f.get("kind") == "diagnosis" and (d.get("path") or d.get("name")) in (f.get("path"), f.get("subject")):
+            rows = _overviews.compared(d)
+            fit = sum(abs(r["z"]) <= _overviews.FITS for r in rows)
+            leading = next((str(h.get("id") or "") for h in d.get("hypotheses") or []), "")
+            cause = "a sound one" if leading.startswith("sound") else "this fault"
+            made = f"is as {cause} would make it" if len(rows) == 1 else f"are as {cause} would make them"
+            return f" {fit} of {_count_text(len(rows), 'reading', 'readings')} {made}." if rows else ""
+    return ""
 
 
 def _item(f: Document, more: str = "") -> str:
@@ -118,10 +132,10 @@ def _works(a: Document) -> str:
             if danger.get("level") in ("investigate", "improve"):  # the others stand with their cautions above
                 left = (
                     f" {_words(danger_words(f))}"
-                    + (f" <strong>{_words(sentence(f['caution']))}</strong>" if f.get("caution") else "")
+                    + (f" <strong>{_words(caution_for_client(f))}</strong>" if caution_for_client(f) else "")
                     + left
                 )
-            out.append(_item(f, left))
+            out.append(_item(f, _words(_fits(a, f)) + left))
         out.append("</ul>")
     else:
         out.append("<p>Nothing of what was asked.</p>")
@@ -129,7 +143,7 @@ def _works(a: Document) -> str:
     out.append('<h3 id="unknown">Not known yet</h3>')
     if unknown:
         out.append("<p>These are neither good nor bad: a reading is missing, or lies too near to its limit.</p>")
-        out.append('<ul class="plain">' + "".join(_item(f) for _, f in unknown) + "</ul>")
+        out.append('<ul class="plain">' + "".join(_item(f, _words(_fits(a, f))) for _, f in unknown) + "</ul>")
     else:
         out.append("<p>Every question that was asked could be answered.</p>")
     told = {n for n, _ in unknown}
@@ -196,7 +210,7 @@ def _doable(a: Document) -> str:
 def _next(a: Document) -> str:
     parts = [
         ("In this order", order_of_work(a, plain=True)),
-        ("What has to be measured first", readings_needed(a, numbers=False)),
+        ("What has to be measured yet", still_open(a)),
         ("Who may do it, and who has to be told", notifiable(a, sources=False)),
     ]
     out = ['<section aria-labelledby="then"><h2 id="then">What happens next, and who may do it?</h2>']

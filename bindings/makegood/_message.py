@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import textwrap
 
-from ._parts import danger_words, dangers, is_isolating, LEVELS, minutes, name, NOTE, price_of, sentence, weighs_danger
+from ._parts import danger_words, dangers, is_isolating, is_reading, LEVELS, minutes, name, NOTE, price_of, sentence, weighs_danger
 from ._words import (
     _as_document,
     _count_text,
@@ -72,7 +72,7 @@ def _are(n: int, words: str) -> str:
 
 
 def _next(step: Document) -> str:
-    title, subject = str(step["title"]).rstrip("."), str(step.get("subject") or "")
+    title, subject = "measure what is not known yet" if is_reading(step) else str(step["title"]).rstrip("."), str(step.get("subject") or "")
     return f"Next: {title}" + (f" ({subject})." if subject and subject.casefold() not in title.casefold() else ".")
 
 

@@ -6,7 +6,7 @@ from __future__ import annotations
 from typing import Any
 
 from ._charts import _quote
-from ._sketch import _bars, _drawn, _NOTHING, _paper, INK, PALE, PAPER, Picture, Sketch, SOFT
+from ._sketch import _bars, _drawn, _NOTHING, _paper, _ruler, INK, PALE, PAPER, Picture, Sketch, SOFT
 from ._words import _direction, _findings, _is_number, _limits, _number, _place, Document, money
 
 # What a check is about, in few words, beside its mark; a check that is not here is said by its question.
@@ -40,7 +40,7 @@ def _used(v: Document, value: float) -> float | None:
     return (lower / value if value > 0 else REACH) if lower is not None and lower > 0 else None
 
 
-def _short(f: Document) -> str:
+def short(f: Document) -> str:
     v = f.get("verdict") or {}
     return SHORT.get(v.get("check") or "") or (f.get("question") or "").rstrip("?") or "question"
 
@@ -70,7 +70,7 @@ def _rows(a: Document) -> list[tuple[str, str, str, float, float, float, int]]:
             else:
                 ends = [x for x in (_used(v, value - u), _used(v, value + u)) if x is not None] or [used]
         out = 1 if no_trip else _direction(v) * (1 if _limits(v)[1] is not None else -1)
-        rows.append((f.get("subject") or "", _short(f), f.get("outcome") or "undecided", used, min(ends), max(ends), out))
+        rows.append((f.get("subject") or "", short(f), f.get("outcome") or "undecided", used, min(ends), max(ends), out))
     return rows
 
 
@@ -87,26 +87,25 @@ def margins(a: Document, key: str) -> Picture | None:
                 subjects.append(row[0])
         line, head = 15.5, 20.0
         height = line * len(rows) + head * len(subjects)
-        figure, axes = _paper(height + 42, left=146, right=14, bottom=6, top=36)
-        axes.set_xlim(0, REACH)
-        axes.set_ylim(-height, 0)
-        axes.axvspan(1, REACH, facecolor=PALE, edgecolor=SOFT, hatch="////", linewidth=0, zorder=0)
-        axes.plot([1, 1], [-height, 4], color=INK, lw=2.6, clip_on=False, label="_", zorder=1)
+        sheet = _paper(height + 42, left=146, right=14, bottom=6, top=36)
+        sheet.set_limits(0, 0, REACH)
+        sheet.set_limits(1, -height, 0)
+        sheet.strip(1, REACH, facecolor=PALE, edgecolor=SOFT, hatch="////", linewidth=0, zorder=0)
+        sheet.line([1, 1], [-height, 4], color=INK, lw=2.6, clip=False, zorder=1)
         for x, words, side in ((0.96, "keeps to it", "right"), (1.04, "beyond it", "left")):
-            axes.annotate(words, (x, 0), xytext=(0, 5), textcoords="offset points", ha=side, va="bottom", annotation_clip=False)
-        axes.annotate("the limit", (1, 0), xytext=(0, 20), textcoords="offset points", ha="center", va="bottom", weight="bold", annotation_clip=False)
+            sheet.say(words, x, 0, by=(0, 5), ha=side, va="bottom")
+        sheet.say("the limit", 1, 0, by=(0, 20), ha="center", va="bottom", weight="bold")
         y = 0.0
-        names: dict[str, Any] = {"xycoords": ("figure fraction", "data"), "va": "center", "ha": "left", "annotation_clip": False}
         lines: list[tuple[float, float, float]] = []  # a thin line for each row, then its doubt: y, from, to
         doubts: list[tuple[float, float, float]] = []
         marks: dict[str, list[tuple[float, float]]] = {"pass": [], "fail": [], "undecided": [], "beyond": []}
         for subject in subjects:
             y -= head
             shown = subject if len(subject) <= 44 else subject[:43] + "…"
-            axes.annotate(shown, (0.01, y + 5), weight="bold", bbox={"facecolor": PAPER, "edgecolor": "none", "pad": 0.6}, **names)
+            sheet.say(shown, 3, y + 5, "rows", weight="bold")
             for _, words, outcome, used, low, high, out in [row for row in rows if row[0] == subject]:
                 y -= line
-                axes.annotate(words if len(words) <= 25 else words[:24] + "…", (0.035, y + 7), **names)
+                sheet.say(words if len(words) <= 25 else words[:24] + "…", 10.5, y + 7, "rows")
                 lines.append((y + 7, 0.0, REACH))
                 at = min(max(used, 0.03), REACH - 0.05)
                 if out:
@@ -118,9 +117,7 @@ def margins(a: Document, key: str) -> Picture | None:
                     at = REACH - 0.16
                 marks[outcome if outcome in marks else "undecided"].append((at, y + 7))
         for found, colour, width, order in ((lines, SOFT, 0.4, 0.5), (doubts, INK, 2.0, 1.5)):
-            if found:
-                ys, starts, ends = zip(*found)
-                axes.hlines(ys, starts, ends, colors=colour, linewidth=width, zorder=order, label="_")
+            sheet.rules(found, color=colour, lw=width, zorder=order)
         for kind, marker, face, edge, size in (
             ("pass", "o", INK, PAPER, 8.0),
             ("fail", "D", INK, PAPER, 7.5),
@@ -128,11 +125,11 @@ def margins(a: Document, key: str) -> Picture | None:
             ("beyond", ">", INK, INK, 6.0),
         ):
             if marks[kind]:
-                axes.plot(*zip(*marks[kind]), color=INK, marker=marker, mfc=face, mec=edge, mew=1.1, ms=size, ls="none", label="_", clip_on=False)
+                sheet.line(*zip(*marks[kind]), color=INK, marker=marker, mfc=face, mec=edge, mew=1.1, ms=size, ls="none", clip=False)
         far = [row for row in rows if row[2] == "fail"]
         words = f"{len(far)} of {len(rows)} {'lies' if len(far) == 1 else 'lie'} beyond the line."
         see = f"All limits stand at the heavy line. Dots keep to it, diamonds do not, crosses are not known. {words}"
-        return Sketch(figure, "Everything that was measured, against its limit", see)
+        return Sketch(sheet, "Everything that was measured, against its limit", see)
 
     return _drawn(make, key)
 
@@ -155,7 +152,7 @@ def options(group: Document, key: str) -> Picture | None:
             for o in listed
         ]
         notes = [f"leaves {o['leaves']}" if o.get("leaves") else "" for o in listed]
-        figure = _bars(
+        sheet = _bars(
             [o.get("title") or "" for o in listed],
             prices,
             currency,
@@ -167,7 +164,7 @@ def options(group: Document, key: str) -> Picture | None:
         see = "The longer the bar, the more it costs" + ("; a thin line shows how far it can go" if any(pairs) else "") + "."
         if any(o.get("recommended") for o in listed):
             see += " The striped bar is the one that is suggested."
-        return Sketch(figure, "What each way costs, and what it leaves", see)
+        return Sketch(sheet, "What each way costs, and what it leaves", see)
 
     try:
         return _drawn(make, key)
@@ -189,7 +186,7 @@ def hypotheses(diagnosis: Document, key: str) -> Picture | None:
         return None
 
     def make() -> Sketch:
-        figure = _bars(
+        sheet = _bars(
             [h.get("title") or h.get("id") or "" for h in listed],
             [100 * h["probability"] for h in listed],
             "%",
@@ -201,7 +198,47 @@ def hypotheses(diagnosis: Document, key: str) -> Picture | None:
         see = f"The longest bar explains the readings best: {listed[0].get('title') or ''}."
         if any(h.get("danger") for h in listed):
             see += " A crossed bar is one that can hurt."
-        return Sketch(figure, "What explains the readings", see)
+        return Sketch(sheet, "What explains the readings", see)
+
+    try:
+        return _drawn(make, key)
+    except _NOTHING:
+        return None
+
+
+FITS = 2.0  # standard uncertainties within which a reading is as foretold
+FAR = 5.0  # where the picture ends
+
+
+def compared(diagnosis: Document) -> list[Document]:
+    """The readings that are held beside what the leading hypothesis foretells, with their distance in standard uncertainties."""
+    return [r for r in diagnosis.get("predicted") or [] if isinstance(r, dict) and _is_number(r.get("z"))]
+
+
+def foretold(diagnosis: Document, key: str) -> Picture | None:
+    """How far each reading lies from what the leading hypothesis foretells."""
+    rows = compared(diagnosis)
+    if not rows:
+        return None
+
+    def make() -> Sketch:
+        line = 30.0
+        sheet = _paper(line * len(rows) + 36, left=12, right=12, bottom=34, top=2)
+        sheet.set_limits(0, -FAR, FAR)
+        sheet.set_limits(1, 0, line * len(rows))
+        sheet.strip(-FITS, FITS, facecolor=PALE, edgecolor=SOFT, hatch="////", linewidth=0, zorder=0)
+        sheet.line([0, 0], [0, line * len(rows)], color=INK, lw=1.2)
+        for i, r in enumerate(rows):
+            y = line * (len(rows) - i) - 21
+            at = min(max(r["z"], -FAR + 0.25), FAR - 0.25)
+            marker = ("<" if r["z"] < 0 else ">") if abs(r["z"]) > FAR else "o" if abs(r["z"]) <= FITS else "D"
+            sheet.line([0, at], [y, y], color=INK, lw=1.6)
+            sheet.line([at], [y], color=INK, marker=marker, mec=PAPER, ms=8, ls="none")
+            sheet.say(str(r.get("what") or ""), 0, line * (len(rows) - i) - 2, "y", va="top")
+        _ruler(sheet, "x", "standard uncertainties from what is foretold")
+        fit = sum(abs(r["z"]) <= FITS for r in rows)
+        see = f"Dots in the striped part are as foretold: {fit} of {len(rows)}. A diamond or an arrow lies outside it."
+        return Sketch(sheet, "How well the first explanation fits", see)
 
     try:
         return _drawn(make, key)

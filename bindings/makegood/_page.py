@@ -124,6 +124,8 @@ def _article(n: int, f: Document, level: str) -> str:
         out.append(f'<p><strong>Danger:</strong> {_words(said)}{code} <span class="note">{escape(NOTE)}</span></p>')
     if f.get("caution"):
         out.append(f"<p><strong>Caution:</strong> {_words(sentence(f['caution']))}</p>")
+    if f.get("caution_client"):
+        out.append(f"<p><strong>For the people of the house:</strong> {_words(sentence(f['caution_client']))}</p>")
     facts = [
         _fact("Value", _value_text(v)),
         _fact("Limit", _limit_text(v)),

@@ -61,16 +61,23 @@ def is_isolating(step: Document) -> bool:
     return str(step.get("id") or "").startswith("safe:") or (step.get("title") or "").lower().startswith(("isolate", "leave it isolated"))
 
 
-def isolate(a: Document) -> str:
-    """What must be off tonight: why, how, until when."""
+def caution_for_client(f: Document) -> str:
+    """What the people of the house must not do; an assessment that does not tell its readers apart has one caution for all."""
+    return sentence(f["caution_client"] if "caution_client" in f else f.get("caution"))
+
+
+def isolate(a: Document, plain: bool = False) -> str:
+    """What must be off tonight: why, how, until when. How it is done is for the one who does it; the client is told not to undo it."""
     out = []
     findings = dict(_findings(a))
     for item in a.get("isolate") or []:
         out.append(f'<div class="danger"><h3>{escape(sentence(item.get("what")).rstrip("."))}: off</h3>')
         out.append(f"<p>{_words(' '.join(sentence(w) for w in item.get('why') or []))}</p>")
-        warned = dict.fromkeys(str(findings[n]["caution"]) for n in item.get("findings") or [] if findings.get(n, {}).get("caution"))
-        out.extend(f"<p><strong>{_words(sentence(w))}</strong></p>" for w in warned)
-        out.append("".join(f"<p>{_words(sentence(h))}</p>" for h in item.get("how") or []))
+        about = [findings[n] for n in item.get("findings") or [] if n in findings]
+        warned = dict.fromkeys(caution_for_client(f) if plain else sentence(f.get("caution")) for f in about)
+        out.extend(f"<p><strong>{_words(w)}</strong></p>" for w in warned if w)
+        how = ["It is switched off, locked off and labelled by the electrician: do not switch it on again."] if plain else item.get("how") or []
+        out.append("".join(f"<p>{_words(sentence(h))}</p>" for h in how))
         if item.get("until"):
             out.append(f"<p>{_words(sentence(item['until']))}</p>")
         out.append("</div>")
@@ -143,9 +150,9 @@ def options(a: Document, key: str) -> str:
     return "".join(out)
 
 
-def surer(what: str) -> str:
-    """A reading in plain words: how sure it has to be is for the one who takes it."""
-    return re.sub(r"\ba reading of (.*?) with a standard uncertainty of .*$", r"a surer reading of \1", what)
+def is_reading(step: Document) -> bool:
+    """Whether a step of the order of work is a measurement and no work."""
+    return str(step.get("id") or "").startswith("read:") or (step.get("title") or "").startswith(("Read: ", "Read, live: "))
 
 
 def _about(*said: str) -> str:
@@ -167,19 +174,24 @@ def order_of_work(a: Document, plain: bool = False) -> str:
         out.append('<ol class="order">')
         for s in steps:
             title, subject = s.get("title") or "", s.get("subject") or ""
-            out.append(f"<li><strong>{_words(surer(title) if plain else title)}</strong>")
+            if plain and is_reading(s):
+                title = "Measure what is not known yet"
+            out.append(f"<li><strong>{_words(title)}</strong>")
             out.append(_about("" if subject.casefold() in title.casefold() else subject, minutes(s.get("minutes"))))
             why = re.sub(r"It removes [\d.]+ % of the risk\.?", "", s.get("why") or "").strip() if plain else s.get("why")
             out.append(f'<br><span class="soft">{_words(sentence(why))}</span>' if why else "")
             out.append("</li>")
         out.append("</ol>")
+    if plain and any(is_reading(s) for s in waiting):
+        subjects = dict.fromkeys(s.get("subject") or "" for s in waiting if is_reading(s))
+        out.append(f"<p>Has to be measured on another day: {_words(', '.join(x for x in subjects if x))}.</p>")
+        waiting = [s for s in waiting if not is_reading(s)]
     if waiting:
         out.append("<p>Has to wait:</p><ul>")
         last = ""
         for s in sorted(waiting, key=lambda s: [w.get("why") for w in waiting].index(s.get("why"))):
             why = sentence(s.get("why") or "no time was left")
-            title = s.get("title") or ""
-            shown = _words(surer(title) if plain else title) + _about(s.get("subject") or "")
+            shown = _words(s.get("title") or "") + _about(s.get("subject") or "")
             out.append(f"<li>{shown}{'.' if why == last else ': ' + _words(why)}</li>")
             last = why
         out.append("</ul>")
@@ -204,7 +216,22 @@ def notifiable(a: Document, sources: bool) -> str:
     return f'<ul class="way">{"".join(out)}</ul>' if out else ""
 
 
-def readings_needed(a: Document, numbers: bool) -> str:
+def still_open(a: Document) -> str:
+    """What has to be measured yet, for the client: of each thing what it is about; how it is measured stands on the record."""
+    by_subject: dict[str, list[Document]] = {}
+    for r in a.get("readings_needed") or []:
+        by_subject.setdefault(r.get("subject") or "", []).append(r)
+    findings, out = dict(_findings(a)), []
+    for subject, wanted in by_subject.items():
+        asked = dict.fromkeys(_overviews.short(findings[n]) for r in wanted for n in r.get("settles") or [] if n in findings)
+        times = [r["minutes"] for r in wanted if _is_number(r.get("minutes"))]
+        facts = [count(len(wanted), "measurement", "measurements"), f"about {minutes(sum(times))}" if times else ""]
+        facts.append("some with the power on" if any(r.get("live") for r in wanted) else "with the power off")
+        out.append(f"<li><strong>{_words(subject)}</strong>{': ' * bool(asked)}{_words(', '.join(asked))}{_about(*facts)}.</li>")
+    return f"<ul>{''.join(out)}</ul>" if out else ""
+
+
+def readings_needed(a: Document) -> str:
     """Dead ones first: an offered order, as the assessment has it within each kind."""
     wanted = sorted(a.get("readings_needed") or [], key=lambda r: bool(r.get("live")))
     out = []
@@ -214,11 +241,10 @@ def readings_needed(a: Document, numbers: bool) -> str:
         about = "; ".join(
             x for x in (r.get("subject") or "", minutes(r.get("minutes")), "with the power on" if r.get("live") else "with the power off") if x
         )
-        out.append(f"<li><strong>{_words(what if numbers else surer(what))}</strong> ({escape(about)}). {_words(sentence(r.get('why')))}")
-        if numbers:
-            out.append("".join(f" {_words(sentence(x))}" for x in r.get("first") or []))
-            if r.get("settles"):
-                out.append(" Settles: " + ", ".join(f'<a href="#f{n}">{n}</a>' for n in r["settles"] if n in dict(_findings(a))) + ".")
+        out.append(f"<li><strong>{_words(what)}</strong> ({escape(about)}). {_words(sentence(r.get('why')))}")
+        out.append("".join(f" {_words(sentence(x))}" for x in r.get("first") or []))
+        if r.get("settles"):
+            out.append(" Settles: " + ", ".join(f'<a href="#f{n}">{n}</a>' for n in r["settles"] if n in dict(_findings(a))) + ".")
         out.append(f" <strong>{_words(sentence(caution))}</strong>" if caution and caution not in warned else "")
         warned.add(caution)
         out.append("</li>")

@@ -147,12 +147,7 @@ def explained(a: Document) -> str:
             told = [x for x in map(_told, d.get("readings") or []) if x]
             out.append(f"<p>It rests on: {_words('; '.join(told))}.</p>" if told else "")
         if read:
-            items = "".join(
-                f"<li>{escape(str(r.get('what') or r.get('id') or ''))}: read {_value(r.get('read'), r)}; foretold"
-                f" {_value(r.get('predicted'), r)}</li>"
-                for r in read
-            )
-            out.append(f"<p>What was read, and what the first of them foretells:</p><ul>{items}</ul>")
+            out.append(f"<p>What was read, and what the first of them foretells:</p>{_foretold(read)}{figure(_overviews.foretold(d, f'fits{i}'))}")
         for title, rows in (
             ("What would tell more", [_test(t) for t in d.get("tests") or []]),
             ("What can be done about it", [_act(o, currency) for o in d.get("acts") or []]),
@@ -160,6 +155,18 @@ def explained(a: Document) -> str:
             out.append(f"<p>{title}:</p><ul>{''.join(rows)}</ul>" if rows else "")
         out.append("".join(f"<p class='small'>{_words(sentence(x.get('text') if isinstance(x, dict) else x))}</p>" for x in d.get("notes") or []))
     return _section("why", "What explains the readings", "".join(out))
+
+
+def _foretold(read: list[Document]) -> str:
+    """A table of readings beside what a hypothesis foretells, with the distance in standard uncertainties."""
+    head = "".join(f'<th scope="col">{c}</th>' for c in ("Reading", "Read", "Foretold", "Apart, in standard uncertainties"))
+    rows = []
+    for r in read:
+        z = r.get("z")
+        apart = f"{_number(abs(z), digits=2)} {'above' if z > 0 else 'below'}" if _is_number(z) and z != 0 else "0" if z == 0 else "–"
+        cells = (escape(str(r.get("what") or r.get("id") or "")), _value(r.get("read"), r), _value(r.get("predicted"), r), apart)
+        rows.append("<tr>" + "".join(f"<td>{c}</td>" for c in cells) + "</tr>")
+    return f'<table class="numbers"><thead><tr>{head}</tr></thead><tbody>{"".join(rows)}</tbody></table>'
 
 
 def _told(r: Any) -> str:
@@ -251,7 +258,7 @@ def worked_out(a: Document) -> str:
 
 
 def still_to_read(a: Document) -> str:
-    body = readings_needed(a, numbers=True)
+    body = readings_needed(a)
     known = dict(_findings(a))
     rows = []
     for u in a.get("unproved") or []:

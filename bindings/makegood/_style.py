@@ -73,6 +73,7 @@ ol.steps>li{margin:.75rem 0}
 figure.picture{margin:1.6rem 0;padding:0;break-inside:avoid}
 .frame{background:#fff;border:1px solid var(--line);padding:.4rem .3rem;max-width:30rem}
 .frame svg{display:block}
+svg.chart text{paint-order:stroke;stroke:#fff;stroke-width:3px}
 .scroll{max-width:none;overflow-x:auto}
 .wall-drawing{min-width:44rem;width:100%}
 .swipe{display:none}
@@ -103,6 +104,8 @@ table.readings{border-collapse:collapse;width:100%;font-size:.875rem;line-height
 .readings tr:not(.new)>td:first-child{border-top-color:transparent;color:transparent}
 .readings tr{break-inside:avoid}
 .readings thead{display:table-header-group}
+table.numbers{border-collapse:collapse;font-size:.875rem;line-height:1.35;margin:.6rem 0}
+.numbers th,.numbers td{text-align:left;border-top:1px solid var(--line);padding:.25rem .9rem .25rem 0;vertical-align:top}
 @media screen and (max-width:46rem){.readings,.readings tbody,.readings tr,.readings td{display:block}
 .readings thead{position:absolute;left:-99rem}
 .readings tr{border-top:1px solid var(--line);padding:.35rem 0}
@@ -143,6 +146,10 @@ figcaption{break-after:avoid}
 .scroll{overflow:visible}
 .wall-drawing{min-width:0;max-height:200mm}
 .working{break-before:avoid}
+ol.steps{columns:2;column-gap:7mm;font-size:8.2pt;line-height:1.3}
+ol.steps:has(>li:only-child){columns:1}
+ol.steps .sum{overflow-wrap:anywhere;break-inside:avoid}
+.notes,.notes p{line-height:1.3;margin-top:.6mm;margin-bottom:.6mm}
 p{orphans:3;widows:3}
 }
 """

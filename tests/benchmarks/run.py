@@ -368,7 +368,8 @@ def part_visits(run: Run) -> None:
     print(f"  the demo visit with all that follows: {run.figures['visits.ms']:.1f} ms")
     pages = sorted(visits.first_page() for _ in range(3))
     run.figures["visits.page"], run.figures["visits.memory"] = pages[1][0], max(p[1] for p in pages)
-    print(f"  first page of the client: {pages[1][0]:.2f} s, {run.figures['visits.memory']:.0f} MiB, {pages[1][2]} characters")
+    print(f"  first page of the client: {pages[1][0]:.2f} s ({pages[1][3]:.2f} s of the processor), {run.figures['visits.memory']:.0f} MiB,"
+          f" {pages[1][2]} characters")
     n = 500 if run.quick else 10_000
     one = visits.many(n)
     for threads in (1, 2):

@@ -452,7 +452,7 @@ def _findings(a: dict[str, Any]) -> list[dict[str, Any]]:
         if said:
             client, level, words, caution, consequence = said
             code = {"now": "C1", "potential": "C2", "improve": "C3", "investigate": "FI"}[level]
-            f.update(client=client, caution=caution, consequence=consequence)
+            f.update(client=client, caution=caution, caution_client=caution, consequence=consequence)
             f["danger"] = {"level": level, "words": words, "code": code, "source": "BS 7671:2018+A2:2022, Appendix 6", "note": NOTE}
             f["circuit"] = {"Sauna heater": "sauna", "Lamp over the slipway": "slipway"}.get(f["subject"], "")
     a["findings"].append(
@@ -470,6 +470,7 @@ def _findings(a: dict[str, Any]) -> list[dict[str, Any]]:
             "client": "The lid of a joint box under the bench is missing; bare live metal can be touched.",
             "electrician": "Live parts within reach at the joint box under the bench, IP2X not met.",
             "caution": "Do not reach under the bench.",
+            "caution_client": "Do not reach under the bench.",
             "consequence": "Somebody who looks for a dropped screw touches it.",
             "danger": {
                 "level": "now",
@@ -497,6 +498,7 @@ def _findings(a: dict[str, Any]) -> list[dict[str, Any]]:
             "client": "Nobody wrote down which outlets belong to this circuit.",
             "electrician": "No circuit chart at the board.",
             "caution": "",
+            "caution_client": "",
             "consequence": "The next person isolates the wrong circuit.",
             "danger": None,
             "circuit": "",

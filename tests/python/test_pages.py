@@ -57,11 +57,11 @@ def source(request):
 
 
 def sketched(call: str):
-    """The figure that a chart sketches from the sample, before it is written."""
+    """What a chart sketches from the sample, before it is written."""
     entry = next((r for r in SAMPLE["results"] if r["call"] == call), None)
     result, given = (entry["result"], entry["inputs"]) if entry else (SAMPLE["quote"], {})
     assert _sketch.available()
-    with _sketch._loaded["context"](_sketch._loaded["plain"]):
+    with _sketch.looks():
         return _charts.CHARTS[call](result, given)
 
 
@@ -197,8 +197,10 @@ def test_danger_is_the_first_thing_the_client_reads():
         + "</body></html>"
     ).said
     for item in SAMPLE["isolate"]:
-        for words in (item["what"], *item["why"], *item["how"], item["until"]):
+        for words in (item["what"], *item["why"], item["until"]):
             assert plain(words) in first
+        assert all(plain(words) in Page(page("sample", "record")).said for words in item["how"])  # an order to the one who does it
+    assert first.count("do not switch it on again") == len(SAMPLE["isolate"])
     for f in SAMPLE["findings"]:
         if f["danger"] and f["caution"]:
             assert plain(f["caution"]) in (first if f["danger"]["level"] in ("now", "potential") else Page(source).said)
@@ -621,13 +623,12 @@ def test_a_result_that_lacks_its_inputs_has_no_picture():
 @pytest.mark.parametrize("call", sorted(_charts.CHARTS))
 def test_no_colour_is_needed(call):
     """Named series differ in the style of their line or in their mark; bars that mean different things in their hatch."""
-    figure = sketched(call).figure
-    for axes in figure.axes:
-        named = [line for line in axes.get_lines() if not line.get_label().startswith("_")]
-        styles = [(str(line.get_linestyle()), str(line.get_marker())) for line in named]
-        assert len(styles) == len(set(styles)), styles
-        patches = [p for p in axes.patches if p.get_label() and not p.get_label().startswith("_")]
-        assert len({p.get_hatch() for p in patches}) == len(patches)
+    sheet = sketched(call).sheet
+    named = [line for line in sheet.lines if not line.get_label().startswith("_")]
+    styles = [(str(line.get_linestyle()), str(line.get_marker())) for line in named]
+    assert len(styles) == len(set(styles)), styles
+    patches = [p for p in sheet.patches if not p.get_label().startswith("_")]
+    assert len({p.get_hatch() for p in patches}) == len(patches)
     for audience in AUDIENCES:
         for colour in set(re.findall(r"#[0-9a-f]{6}", page("sample", audience))):
             r, g, b = (int(colour[i : i + 2], 16) for i in (1, 3, 5))
@@ -645,8 +646,8 @@ def test_text_in_pictures_can_be_read_on_a_phone():
             assert sizes and min(sizes) >= 9.5 and "<text" in chart
 
 
-def series(axes, word):
-    (line,) = [x for x in axes.get_lines() if x.get_label().startswith(word)]
+def series(sheet, word):
+    (line,) = [x for x in sheet.lines if x.get_label().startswith(word)]
     return [float(x) for x in line.get_xdata()], [float(y) for y in line.get_ydata()]
 
 
@@ -658,11 +659,11 @@ def at(xs, ys, x):
 def test_the_fan_and_the_duct_are_true():
     """The fan's line passes through the points that were given; the duct's line through where it meets the same fan at other speeds."""
     given = next(r["inputs"] for r in SAMPLE["results"] if r["call"] == "air.operating_point")
-    axes = sketched("air.operating_point").figure.axes[0]
-    xs, ys = series(axes, "what the fan")
+    sheet = sketched("air.operating_point").sheet
+    xs, ys = series(sheet, "what the fan")
     for q, p in given["fan"]["points"][1:-1]:
         assert at(xs, ys, q) == pytest.approx(p, abs=0.8)
-    xs, ys = series(axes, "what the duct")
+    xs, ys = series(sheet, "what the duct")
     for speed in (0.6, 0.8, 0.9, 1.0, 1.1):
         met = air.operating_point({**given["fan"], "speed_ratio": speed}, given["system"])
         assert at(xs, ys, met.flow_l_per_s) == pytest.approx(met.pressure_pa, rel=0.02, abs=0.1)
@@ -670,12 +671,12 @@ def test_the_fan_and_the_duct_are_true():
 
 def test_curves_are_those_of_the_result():
     r = next(r for r in SAMPLE["results"] if r["call"] == "heating.floor_warm_up")["result"]
-    xs, ys = series(sketched("heating.floor_warm_up").figure.axes[0], "surface")
+    xs, ys = series(sketched("heating.floor_warm_up").sheet, "surface")
     assert ys == r["surface_c"] and xs[-1] == pytest.approx(r["times_s"][-1] / 3600)
     e = next(r for r in SAMPLE["results"] if r["call"] == "heating.warm_up_evidence")["result"]
-    assert series(sketched("heating.warm_up_evidence").figure.axes[0], "read on")[1] == [x["read_c"] for x in e["readings"]]
+    assert series(sketched("heating.warm_up_evidence").sheet, "read on")[1] == [x["read_c"] for x in e["readings"]]
     d = next(r for r in SAMPLE["results"] if r["call"] == "air.duct_run")["result"]
-    assert [b.get_width() for b in sketched("air.duct_run").figure.axes[0].patches] == [s["pressure_pa"] for s in d["segments"]]
+    assert [b.get_width() for b in sketched("air.duct_run").sheet.patches] == [s["pressure_pa"] for s in d["segments"]]
 
 
 def test_the_margins_stand_on_the_side_where_the_reading_is():
@@ -688,6 +689,64 @@ def test_the_margins_stand_on_the_side_where_the_reading_is():
         assert low <= used <= high
     half = next(row for row in rows if row[0] == "Outlets in the boat hall" and row[2] == "undecided")
     assert half[4] < 1 < half[5]  # its doubt reaches across the line
+
+
+def test_each_reader_has_a_caution_of_their_own():
+    a = sample()
+    for f in a["findings"]:
+        f["caution"], f["caution_client"] = "This is a live test.", "Do not use the winch."
+    client, record = Page(report(a, "client")).said, Page(report(a, "record")).said
+    assert "Do not use the winch." in client and "live test" not in client
+    assert "Do not use the winch." in record and "This is a live test." in record
+
+
+PREDICTED = [  # z by hand: (116.4 - 117.0) / 0.6, (48.0 - 52.5) / 1.5, (0.41 - 0.38) / 0.004, and a reading that has no such distance
+    {"what": "element", "read": 116.4, "predicted": 117.0, "unit": "Ω", "z": -1.0},
+    {"what": "after 20 minutes", "read": 48.0, "predicted": 52.5, "unit": "°C", "z": -3.0},
+    {"what": "supply cable", "read": 0.41, "predicted": 0.38, "unit": "Ω", "z": 7.5},
+    {"what": "insulation", "read": "more than 999", "predicted": None, "unit": "MΩ", "z": None},
+]
+
+
+def fitted(**more):
+    a = sample()
+    d = a["diagnoses"][0]
+    d.update(predicted=PREDICTED, **more)
+    a["findings"].append({**a["findings"][0], "kind": "diagnosis", "path": "inquiries[0]", "subject": d["name"], "outcome": "undecided"})
+    return a
+
+
+def test_what_was_read_beside_what_was_foretold():
+    source = report(fitted(), "record")
+    table = source[source.index('<table class="numbers">') :].partition("</table>")[0]
+    cells = [Page(row).said for row in re.findall("<tr>(.*?)</tr>", table)[1:]]
+    assert len(cells) == 4
+    for cell, words in zip(cells, (("116.4 Ω", "117 Ω", "1 below"), ("48 °C", "52.5 °C", "3 below"), ("0.41 Ω", "0.38 Ω", "7.5 above"), ("more than 999", "–"))):
+        for w in words:
+            assert w.replace(" ", "") in re.sub(r"\s", "", cell), (cell, w)
+    assert "Dots in the striped part are as foretold: 1 of 3." in Page(source).said
+    assert "numbers" not in re.findall(r'<table class="(\w+)"', page("sample", "record"))
+
+
+def test_each_reading_stands_where_its_distance_is():
+    picture = _overviews.foretold({"predicted": PREDICTED}, "x")
+    with _sketch.looks():
+        made = []
+        keep, _overviews._drawn = _overviews._drawn, lambda make, key: made.append(make())
+        try:
+            _overviews.foretold({"predicted": PREDICTED}, "x")
+        finally:
+            _overviews._drawn = keep
+    marks = [(line.get_xdata()[0], line.get_marker()) for line in made[0].sheet.lines if line.get_marker() in ("o", "D", "<", ">")]
+    assert [m for _, m in marks] == ["o", "D", ">"] and [x for x, _ in marks][:2] == [-1.0, -3.0] and marks[2][0] < _overviews.FAR
+    assert picture and "1 of 3" in picture.see and _overviews.foretold({"predicted": []}, "x") is None
+
+
+def test_the_client_hears_how_many_readings_fit():
+    assert "1 of 3 readings are as this fault would make them." in Page(report(fitted(), "client")).said
+    sound = fitted(hypotheses=[{"id": "sound", "title": "It is sound", "probability": 0.9}])
+    assert "1 of 3 readings are as a sound one would make them." in Page(report(sound, "client")).said
+    assert "would make them" not in Page(page("sample", "client")).said
 
 
 # ------------------------------------------------------------------------------------------------------ how long, how much

@@ -19,7 +19,7 @@ LEVELS = ("now", "potential", "improve", "investigate", "")
 RANK = {"": 0, "improve": 1, "investigate": 1, "potential": 2, "now": 3}
 ACTS = ("repair", "replace", "work_around", "isolate", "improve")
 ACCESS = ("", "board", "box", "ceiling", "floor", "loft", "outlet", "outside", "wall")
-CHECK_KEYS = ("question", "pass", "fail", "consequence", "danger_fail", "danger_undecided", "caution", "make_safe", "needs", "remedies")
+CHECK_KEYS = ("question", "pass", "fail", "consequence", "danger_fail", "danger_undecided", "caution", "caution_client", "make_safe", "needs", "remedies")
 # What may stand before these: how the result of a model is read, and that the trade's codes of danger are not for it.
 MAY_STAND = ("says", "electrical")
 SAYS = {  # kind of answer: what must be said of it
@@ -27,7 +27,7 @@ SAYS = {  # kind of answer: what must be said of it
     "counts": ("as", "counts", "lacking"),
     "proof": ("as", "proved", "against", "lacking", "pass", "fail", "undecided"),
 }
-OBSERVATION_KEYS = ("title", "client", "electrician", "consequence", "danger", "caution", "make_safe", "isolate", "remedies")
+OBSERVATION_KEYS = ("title", "client", "electrician", "consequence", "danger", "caution", "caution_client", "make_safe", "isolate", "remedies")
 REMEDY_KEYS = ("id", "title", "act", "minutes", "access", "leaves")
 NEED_KEYS = ("reading", "what", "minutes", "live", "first")
 # Models that answer a question of a visit as checks do; so does every model that returns a verdict.
@@ -37,9 +37,14 @@ MODELS = (
     "electrical.joint_under_load", "electrical.unwanted_trips", "electrical.spur_load", "sensing.identify_sensor", "air.fan_diagnosis", "air.commissioned_flow",
     "setting_out.fixing_load", "setting_out.flex_reach",
 )
-NO_NUMBER = ("electrical.check_rcd_type_for_load", "air.check_discharge_outside")  # checks of a rank or a place: their number says nothing to a reader
+# Checks of a rank, a place, or of a quantity that nobody has a feeling for: their number says nothing to a reader.
+NO_NUMBER = ("electrical.check_rcd_type_for_load", "air.check_discharge_outside", "electrical.check_adiabatic")
 # Said nowhere in words for the client: they are the trade's, and there are plainer ones.
 JARGON = ("impedance", "prospective", "exposed-conductive", "extraneous", "adiabatic", "diversity", "class i", "class ii", "let-through", "discrimination", "beta", "conformity")
+# Units and words of calculation: nobody who does not calculate has a feeling for them.
+MEANINGLESS = ("laminar", "turbulent", "standard uncertainty", "design current", "1/h", "rulebook's test voltage", "at rest", "half-wave", "half-waves", "expected loss")
+# An act of whoever tests or mends: no client does it, so it is no caution for the client.
+OF_THE_TRADE = re.compile(r"\b(live test|dead test|test voltage|prove[ds]?|proved dead|isolate[ds]?|lock(?:ed)? off|discharge[ds]?|probes?|clamp|come off first|the tester)\b", re.IGNORECASE)
 # May be said to the client, since the glossary explains them.
 TECHNICAL = (
     "bonding", "circuit", "circuit breaker", "cold tail", "connection unit", "consumer unit", "controller", "cord", "earth", "earth electrode", "element", "extra-low voltage", "fault",
@@ -96,7 +101,7 @@ def terms_in(text, terms):
 
 def client_texts(entry):
     """What a client reads of an entry: (where, text) of sentences and of titles."""
-    full = [(k, entry[k]) for k in ("question", "pass", "fail", "client", "consequence", "caution") if k in entry]
+    full = [(k, entry[k]) for k in ("question", "pass", "fail", "client", "consequence", "caution", "caution_client") if k in entry]
     full += [(f"make_safe[{i}]", s) for i, s in enumerate(entry["make_safe"])]
     full += [(f"remedies[{i}].leaves", r["leaves"]) for i, r in enumerate(entry["remedies"])]
     titles = [("title", entry["title"])] if "title" in entry else []
@@ -130,10 +135,17 @@ def breaches_of_any_text(text):
 
 def of_client_text(text, glossary):
     yield from of_any_text(text)
-    for word in terms_in(text, JARGON):
+    for word in terms_in(text, (*JARGON, *MEANINGLESS)):
         yield f"has the trade's word {word}"
     for term in terms_in(text, tuple(t for t in TECHNICAL if t not in glossary)):
         yield f"says {term}, which the glossary lacks"
+
+
+def of_caution_client(entry):
+    if OF_THE_TRADE.search(entry["caution_client"]):
+        yield "warns the client of what whoever tests must do"
+    if entry.get("danger_fail", entry.get("danger")) == "now" and not entry["caution_client"]:
+        yield "is a danger now and does not tell the client what not to do"
 
 
 def of_sentences(text, mark="."):
@@ -194,18 +206,18 @@ def of_check(name, entry, glossary):
     if name in QUESTIONS and entry["question"] != QUESTIONS[name]:
         yield "asks its question otherwise than before"
     for k in ("pass", "fail"):
-        left = set(re.findall(r"\{[^}]*\}?|\}", entry[k])) - {"{v}", "{l}"}
+        left = set(re.findall(r"\{[^}]*\}?|\}", entry[k])) - {"{v}", "{l}", "{n}", "{m}"}
         if left:
             yield f"has a placeholder that nobody fills: {sorted(left)}"
-    for k in ("question", "consequence", "caution"):
+    for k in ("question", "consequence", "caution", "caution_client"):
         if re.search(r"[{}]", entry[k]):
             yield f"has a placeholder in its {k}"
     if entry["pass"] == entry["fail"]:
         yield "says the same for pass and fail"
     judged = known is None or known["kind"] == "check" or known.get("returns") == "Verdict"
-    if judged and name not in NO_NUMBER and "{l}" not in entry["fail"]:
+    if judged and name not in NO_NUMBER and not re.search("{[lm]}", entry["fail"]):
         yield "does not say the limit when it fails"
-    if judged and name not in NO_NUMBER and "{v}" not in entry["pass"]:
+    if judged and name not in NO_NUMBER and not re.search("{[vn]}", entry["pass"]):
         yield "does not say the value when it passes"
     if (not judged or name in NO_NUMBER) and "{" in entry["pass"] + entry["fail"]:
         yield "speaks of a number that there is not"
@@ -260,6 +272,7 @@ def of_observation(entry):
 
 def of_both(entry, glossary):
     yield from of_remedies(entry["remedies"])
+    yield from of_caution_client(entry)
     full, titles = client_texts(entry)
     for where, text in full:
         for what in (*of_client_text(text, glossary), *of_sentences(text, "?" if where == "question" else ".")):
@@ -323,7 +336,7 @@ def test_filled_sentences_have_no_gap():
         if name != "note":
             for k in ("pass", "fail"):
                 for value, limit in (("above 999 MΩ", "1 MΩ"), ("no trip at all", "130 ms to 500 ms"), ("93.6 Ω", "80 Ω to 95 Ω")):
-                    text = entry[k].format(v=value, l=limit)
+                    text = entry[k].format(v=value, l=limit, n=value.partition(" ")[0], m=limit.partition(" ")[0])
                     assert "{" not in text and list(of_sentences(text)) == [], (name, text)
 
 
@@ -401,6 +414,10 @@ BREAKS = [
     (put([30, 20, 60], *C, "remedies", 0, "minutes"), "minutes that do not rise"),
     (put([0, 20, 60], *C, "remedies", 0, "minutes"), "minutes that do not rise"),
     (put("", *C, "remedies", 2, "leaves"), "does not say what is left open"),
+    (put("This is a live test: prove the protective conductor first.", *C, "caution_client"), "warns the client of what"),
+    (put("Isolate it before a cover comes off.", *O, "caution_client"), "warns the client of what"),
+    (put("", *O, "caution_client"), "does not tell the client what not to do"),
+    (put("The flow is laminar at {v}; at least {l} is asked for.", *C, "fail"), "the trade's word laminar"),
     (put("The circuit is safe to use.", *C, "consequence"), "calls something safe"),
     (put("The RCD trips.", *C, "consequence"), "has an abbreviation"),
     (put("The Zs is high.", *C, "consequence"), "has an abbreviation"),
@@ -445,3 +462,22 @@ def test_each_rule_finds_its_breach(number):
 def test_a_key_that_stands_twice_is_found():
     with pytest.raises(AssertionError):
         json.loads('{"a": 1, "a": 2}', object_pairs_hook=said_once)
+
+
+HARD = WORDS.parents[1] / "tests" / "visits" / "hard"
+RULES = "bs7671:2018+a2,england-adf-2021,england-adp-2013"
+VISITS = {"demo": WORDS.parents[1] / "notebooks" / "demo_visit.json"}
+VISITS.update({p.stem: p for p in sorted(HARD.glob("*.json")) if ".expected" not in p.name and "errors" not in json.loads((HARD / f"{p.stem}.expected.json").read_text())})
+
+
+@pytest.mark.parametrize("name", VISITS)
+def test_what_the_client_reads_of_a_visit(name):
+    """No answer holds a unit or a word that says nothing to somebody who does not calculate, and no caution is for whoever tests."""
+    document = makegood.assess(makegood.load_visit(VISITS[name]), rules=RULES).to_dict()
+    assert document["findings"]
+    for f in document["findings"]:
+        assert not terms_in(f["client"], MEANINGLESS) and "A²" not in f["client"], f["client"]
+        assert not re.search(r"\bRe \d|\bpending\b|1/h|\d x the", f["client"]), f["client"]
+        assert not OF_THE_TRADE.search(f["caution_client"]), f["caution_client"]
+        for number in re.findall(r"\d[\d.]*", f["client"]) if f["verdict"]["check"].startswith("check_") else ():
+            assert len(number.strip(".").replace(".", "").lstrip("0").rstrip("0")) <= 5, f["client"]

@@ -28,7 +28,9 @@ struct finding {
   std::string call{};               ///< the entry of the catalogue behind it; empty: none
   std::string words{};              ///< key of what is said beside the numbers, see job/words.hpp
   std::string electrician{};        ///< one sentence for the next electrician
-  std::string caution{};            ///< what can hurt somebody who acts on it
+  std::string client{};             ///< the answer for somebody without technical schooling
+  std::string caution{};            ///< what can hurt somebody who acts on it: for whoever tests or mends
+  std::string caution_client{};     ///< what the people of the house must not do until it has been put right; empty: nothing
   std::string consequence{};        ///< what can follow when it is left as it is
   std::string circuit{};            ///< id of the circuit that is switched off for it
   std::string about{};              ///< path of the part of the visit that it is about
