@@ -14,7 +14,7 @@ from html import escape
 from . import _record
 from ._drawing import _drawing, _mark
 from ._message import message, text
-from ._parts import danger_words, LEVELS, name as _name, NOTE, sentence
+from ._parts import danger_words, LEVELS, name as _name, NOTE, sentence, working
 from ._style import _formula, _shape, _words, cautions, closing, opening
 from ._words import (
     _as_document, _AS_READ, _count_text, _fails_as_read, _findings, _GRADES, _group, _GROUPS, _is_number, _limit_text, _margin_text,
@@ -53,35 +53,6 @@ def _overview(assessment: Document) -> str:
 
 def _fact(term: str, said: str) -> str:
     return f"<div><dt>{escape(term)}</dt><dd>{escape(said)}</dd></div>" if said else ""
-
-
-def _bare(line: str) -> str:
-    return re.sub(r"\s", "", line)
-
-
-def _step(s: Document) -> str:
-    unit = s.get("unit") or ""
-    symbol = s.get("symbol") or ""
-    lines: list[str] = []
-    result = s.get("result") or (_quantity(s.get("value"), unit, digits=6) if _is_number(s.get("value")) else "")
-    for line in (s.get("equation") or "", s.get("substituted") or "", result):
-        if line and line != symbol and _bare(line) not in map(_bare, lines[-1:]):
-            lines.append(line)
-    rows = "".join(
-        f"<span>{_formula(symbol) if i == 0 else ''}</span><span>{'= ' if symbol or i else ''}{_formula(line)}</span>"
-        for i, line in enumerate(lines)
-    )
-    out = f'<div class="sum">{rows}</div>'
-    if s.get("condition"):
-        because = s["condition"]
-        because = because[:1].upper() + because[1:] if because.startswith("since ") else f"Because: {because}"
-        out += f'<p class="small">{_formula(because)}</p>'
-    where = s.get("source") or s.get("where_from") or ""
-    if isinstance(where, dict):
-        where = ", ".join(str(where[k]) for k in ("title", "clause") if where.get(k))
-    if where:
-        out += f'<p class="small">From: {_formula(str(where))}</p>'
-    return f"<li>{out}</li>"
 
 
 def _source_text(v: Document) -> str:
@@ -164,12 +135,7 @@ def _article(n: int, f: Document, level: str) -> str:
             out.append(f"<p>{' '.join(told)}</p>")
     out.append("</div>")
 
-    steps = _steps(f)
-    if steps:
-        # The steps stand beside the fold, not in it: every browser can then print them from a closed fold.
-        title = _count_text(len(steps), "worked step", "worked steps")
-        out.append(f"<details><summary>{escape(title)}</summary></details>")
-        out.append(f'<div class="working"><ol class="steps">{"".join(_step(s) for s in steps)}</ol></div>')
+    out.append(working(_steps(f)))
     out.append("</article>")
     return "".join(out)
 

@@ -8,8 +8,8 @@ from html import escape
 from typing import Any
 
 from . import _overviews
-from ._style import _shape, _words, figure
-from ._words import _count_text, _findings, _is_number, _number, Document, money
+from ._style import _formula, _shape, _words, figure
+from ._words import _count_text, _findings, _is_number, _number, _quantity, Document, money
 
 LEVELS = {"now": "dangerous now", "potential": "can become dangerous", "investigate": "to be looked into soon", "improve": "to be improved"}
 NOTE = "Suggested; not a certificate or condition report."
@@ -23,6 +23,43 @@ def sentence(said: Any) -> str:
     if not words:
         return ""
     return words[0].upper() + words[1:] + ("" if words[-1] in ".!?…" else ".")
+
+
+def _bare(line: str) -> str:
+    return re.sub(r"\s", "", line)
+
+
+def _step(s: Document) -> str:
+    unit = s.get("unit") or ""
+    symbol = s.get("symbol") or ""
+    lines: list[str] = []
+    result = s.get("result") or (_quantity(s.get("value"), unit, digits=6) if _is_number(s.get("value")) else "")
+    for line in (s.get("equation") or "", s.get("substituted") or "", result):
+        if line and line != symbol and _bare(line) not in map(_bare, lines[-1:]):
+            lines.append(line)
+    rows = "".join(
+        f"<span>{_formula(symbol) if i == 0 else ''}</span><span>{'= ' if symbol or i else ''}{_formula(line)}</span>"
+        for i, line in enumerate(lines)
+    )
+    out = f'<div class="sum">{rows}</div>'
+    if s.get("condition"):
+        because = s["condition"]
+        because = because[:1].upper() + because[1:] if because.startswith("since ") else f"Because: {because}"
+        out += f'<p class="small">{_formula(because)}</p>'
+    where = s.get("source") or s.get("where_from") or ""
+    if isinstance(where, dict):
+        where = ", ".join(str(where[k]) for k in ("title", "clause") if where.get(k))
+    if where:
+        out += f'<p class="small">From: {_formula(str(where))}</p>'
+    return f"<li>{out}</li>"
+
+
+def working(steps: list[Document]) -> str:
+    """Worked steps under a fold: they stand beside it, not in it, so that every browser can print them from a closed one."""
+    if not steps:
+        return ""
+    title = _count_text(len(steps), "worked step", "worked steps")
+    return f'<details><summary>{escape(title)}</summary></details><div class="working"><ol class="steps">{"".join(_step(s) for s in steps)}</ol></div>'
 
 
 def minutes(m: Any) -> str:

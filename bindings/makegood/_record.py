@@ -8,7 +8,7 @@ from html import escape
 from typing import Any
 
 from . import _charts, _overviews
-from ._parts import changes, dangers, isolate, LEVELS, minutes, name, NOTE, notifiable, options, order_of_work, readings_needed, scope, sentence
+from ._parts import changes, dangers, isolate, LEVELS, minutes, name, NOTE, notifiable, options, order_of_work, readings_needed, scope, sentence, working
 from ._style import _words, figure, no_pictures
 from ._words import _findings, _is_number, _number, _quantity, Document, money
 
@@ -252,6 +252,7 @@ def worked_out(a: Document) -> str:
         out.append("".join(f'<p class="small"><strong>Taken as given:</strong> {_words(sentence(c))}</p>' for c in result.get("assumptions") or []))
         facts = "".join(_fact(k, v) for k, v in result.items() if _is_number(v) and not k.endswith("_minor") and not k.startswith("error_"))
         out.append(f'<dl class="facts">{facts}</dl>' if facts else "")
+        out.append(working([s for s in result.get("steps") or [] if isinstance(s, dict) and s.get("equation")]))
     if not out:
         return ""
     return _section("worked", "What was worked out", no_pictures(True) + "".join(out))

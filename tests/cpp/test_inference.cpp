@@ -221,6 +221,47 @@ TEST_CASE("inference: a best fit behind a ridge, by quadrature") {
   }
 }
 
+TEST_CASE("inference: the best fit where errors are in proportion to what is predicted") {
+  // A prediction that is far too high has errors as large as itself, so that it is hardly less likely than one somewhat too high. Four readings
+  // of two instruments with a gain in common each; against quadrature: given the gain, the integral of one parameter at a time.
+  const double gain = 0.3 / root3, own = 0.1, small = 0.03;
+  const std::vector<test> tests{{"a", "", 1e-4, 999.0}, {"b", "", 1e-4, 999.0}, {"c", "", 1e-4, 999.0}, {"leak", "", 0.05, 2000.0}};
+  const auto itself = [](int k) { return [k](const auto& p) { return p[k]; }; };
+  const auto wide = distribution::log_normal(30.0, 1.2);
+  const hypothesis sound{"sound", "", 1.0, {{"a", wide}, {"b", wide}, {"c", wide}, {"leak", distribution::log_uniform(0.6, 60.0)}},
+                         {{"a", itself(0)}, {"b", itself(1)}, {"c", itself(2)}, {"leak", itself(3)}}};
+  const auto reading = [&](const char* id, double x) {
+    return observation::value(id, measured(x, 1e-9, "count")).with_gain("tester", gain).with_gain(std::string("own ") + id, own);
+  };
+  // ln of the parameter from ln(1e-3) to ln(1e5); errors in proportion to the parameter: gain z and an own one
+  const auto given = [&](double x, double z) {
+    return simpson([&](double w) { const double v = std::exp(w); return density(w, std::log(30.0), 1.2) * density(x, v * (1.0 + gain * z), v * own); }, -7.0, 11.5, 3000);
+  };
+  const auto beyond = [&](double z) {
+    return simpson([&](double w) { const double v = std::exp(w); return density(w, std::log(30.0), 1.2) * phi((v * (1.0 + gain * z) - 999.0) / (v * own)); }, -7.0, 11.5, 3000);
+  };
+  for (const bool over : {false, true})
+    for (const auto& x : {std::array{2.19, 133.6, 23.7, 1.317}, std::array{30.0, 25.0, 40.0, 6.0}, std::array{0.9, 150.0, 2.4, 20.0}, std::array{271.0, 0.955, 133.0, 0.74}}) {
+      const double of_three = simpson([&](double z) { return density(z, 0.0, 1.0) * given(x[0], z) * given(x[1], z) * (over ? beyond(z) : given(x[2], z)); }, -5.0, 5.0, 60);
+      const double of_leak = simpson([&](double w) { const double v = std::exp(w); return density(x[3], v, v * small) / std::log(100.0); }, std::log(0.6), std::log(60.0), 20000);
+      const std::vector<observation> readings{
+          reading("a", x[0]), reading("b", x[1]),
+          over ? observation::above("c", measured(999.0, 1e-9, "count")).with_gain("tester", gain).with_gain("own c", own) : reading("c", x[2]),
+          observation::value("leak", measured(x[3], 1e-9, "counts")).with_gain("clamp", small)};
+      for (const unsigned points : {512u, 2048u}) {
+        auto o = with(0.05);
+        o.points = points;
+        explanations e(tests, {sound}, o);
+        const auto& row = e.explain(readings).rows[0];
+        CAPTURE(over);
+        CAPTURE(x[0]);
+        CAPTURE(points);
+        CAPTURE(row.effective_points);
+        CHECK(std::fabs(row.log_likelihood - std::log(of_three * of_leak)) < 0.1);
+      }
+    }
+}
+
 TEST_CASE("inference: polybox, by all 32 states of health") {
   // X = A·C, Y = B·D, Z = C·E, F = X + Y, G = Y + Z; a faulty part puts out any of 0..19; F = 10, G = 12 seen
   constexpr int faulty_outputs = 20;

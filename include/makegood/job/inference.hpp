@@ -1298,18 +1298,18 @@ inline void explanations::climb(std::size_t h, unsigned wide, placing& place, fi
   root.fill(0.0);
   for (int k = 0; k < w; ++k) root[at(k) * P + at(k)] = 1.0;
   double alone = 0.0;
-  bool stands = false;  // the block, at the best fit
-  for (int step = 0; step < 20 && l.top > -detail::infinite; ++step) {
-    place.at_scores(l.best);
-    if (!stands && (any_gain_ || wide != (1u << count) - 1u)) (void)weight_at(h, wide, place, l.best, alone);
-    if (!evaluate(h, wide, place.theta.data(), true)) break;
+  std::array<double, P * P> precision{};
+  point pull{};
+  // precision and pull of the scores at the best fit, the block standing there; what is known by an interval pulls from outside to its nearer end
+  const auto weigh = [&](bool intervals) {
+    if (!evaluate(h, wide, place.theta.data(), true)) return false;
     std::array<std::array<double, N>, P> a{};  // L⁻¹ times the slopes by the scores
     std::array<double, N> b = r_;
     std::array<bool, N> idle{};
-    for (int i = points_; i < used_; ++i) {  // what is known by an interval pulls from outside to its nearer end
+    for (int i = points_; i < used_; ++i) {
       const double low = low_[at(i)] + r_[at(i)], high = high_[at(i)] + r_[at(i)];
       b[at(i)] = low > 0.0 ? low : high < 0.0 ? high : 0.0;
-      idle[at(i)] = b[at(i)] == 0.0 || certain_[at(i)] > 0.0;
+      idle[at(i)] = !intervals || b[at(i)] == 0.0 || certain_[at(i)] > 0.0;
     }
     solve(b.data(), used_);
     for (int k = 0; k < w; ++k) {
@@ -1324,8 +1324,6 @@ inline void explanations::climb(std::size_t h, unsigned wide, placing& place, fi
       if (idle[at(i)])
         for (int k = 0; k < w; ++k) a[at(k)][at(i)] = 0.0;
     }
-    std::array<double, P * P> precision{};
-    point pull{};
     for (int k = 0; k < w; ++k) {
       for (int m = 0; m <= k; ++m) {
         double sum = k == m ? 1.0 : 0.0;
@@ -1335,24 +1333,34 @@ inline void explanations::climb(std::size_t h, unsigned wide, placing& place, fi
       pull[at(k)] = -l.best[at(k)];
       for (int i = 0; i < used_; ++i) pull[at(k)] += a[at(k)][at(i)] * b[at(i)];
     }
-    // L Lᵀ of the precision, its diagonal enlarged, and the step by it
-    const auto step_by = [&](double damping, std::array<double, P * P>& lower, point& move) {
-      for (int k = 0; k < w; ++k) {
-        for (int m = 0; m <= k; ++m) {
-          double sum = precision[at(k) * P + at(m)] * (k == m ? 1.0 + damping : 1.0);
-          for (int j = 0; j < m; ++j) sum -= lower[at(k) * P + at(j)] * lower[at(m) * P + at(j)];
-          lower[at(k) * P + at(m)] = k == m ? sqrt(sum > 1e-12 ? sum : 1e-12) : sum / lower[at(m) * P + at(m)];
-        }
-        double sum = pull[at(k)];
-        for (int j = 0; j < k; ++j) sum -= lower[at(k) * P + at(j)] * move[at(j)];
-        move[at(k)] = sum / lower[at(k) * P + at(k)];
+    return true;
+  };
+  // L Lᵀ of the precision, its diagonal enlarged, and the step by it
+  const auto step_by = [&](double damping, std::array<double, P * P>& lower, point& move) {
+    for (int k = 0; k < w; ++k) {
+      for (int m = 0; m <= k; ++m) {
+        double sum = precision[at(k) * P + at(m)] * (k == m ? 1.0 + damping : 1.0);
+        for (int j = 0; j < m; ++j) sum -= lower[at(k) * P + at(j)] * lower[at(m) * P + at(j)];
+        lower[at(k) * P + at(m)] = k == m ? sqrt(sum > 1e-12 ? sum : 1e-12) : sum / lower[at(m) * P + at(m)];
       }
-      for (int k = w - 1; k >= 0; --k) {
-        double sum = move[at(k)];
-        for (int j = k + 1; j < w; ++j) sum -= lower[at(j) * P + at(k)] * move[at(j)];
-        move[at(k)] = sum / lower[at(k) * P + at(k)];
-      }
-    };
+      double sum = pull[at(k)];
+      for (int j = 0; j < k; ++j) sum -= lower[at(k) * P + at(j)] * move[at(j)];
+      move[at(k)] = sum / lower[at(k) * P + at(k)];
+    }
+    for (int k = w - 1; k >= 0; --k) {
+      double sum = move[at(k)];
+      for (int j = k + 1; j < w; ++j) sum -= lower[at(j) * P + at(k)] * move[at(j)];
+      move[at(k)] = sum / lower[at(k) * P + at(k)];
+    }
+  };
+  bool stands = false;  // the block, at the best fit
+  const auto stand = [&] {
+    place.at_scores(l.best);
+    if (!stands && (any_gain_ || wide != (1u << count) - 1u)) (void)weight_at(h, wide, place, l.best, alone);
+  };
+  for (int step = 0; step < 20 && l.top > -detail::infinite; ++step) {
+    stand();
+    if (!weigh(true)) break;
     stands = false;
     double gain = 0.0;
     std::array<double, P * P> damped{};
@@ -1371,6 +1379,11 @@ inline void explanations::climb(std::size_t h, unsigned wide, placing& place, fi
       }
     }
     if (!stands || gain < 1e-3) break;
+  }
+  if (used_ > points_ && l.top > -detail::infinite) {  // beyond the end of a range there is a tail: the points are spread by the values alone
+    point move{};
+    stand();
+    if (weigh(false)) step_by(0.0, root, move);
   }
   l.log_root = 0.0;
   for (int k = 0; k < w; ++k) l.log_root += log(root[at(k) * P + at(k)]);
