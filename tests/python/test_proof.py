@@ -30,7 +30,7 @@ import sys
 import time
 from functools import lru_cache
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 
 import numpy as np
 import pytest
@@ -230,26 +230,58 @@ def both_ways(name: str, k: int, how_many: int, seed: str = "") -> tuple[list[An
 #: Not shown to be cheaper by a fifth; how much cheaper they were (two standard deviations), and what is known of why.
 #: The sheet is played generously: by the session's own probabilities, and not stopped while the act that fits is not allowed.
 DEARER = {
-    "leakage": "0.12 +- 0.04 of 105 visits",
-    "ring": "0.17 +- 0.09 of 110 visits",
-    "circuit_record": "-0.03 +- 0.15 of 105 visits: few tests are made, and a fault that was missed once costs as much as they all",
+    "leakage": "0.12 +- 0.04 of 335 visits: the kernel's best fit goes astray where errors are in proportion to what is predicted",
+    "thermostat": "0.10 +- 0.07 of 650 visits; 0.18 +- 0.015 of 200 by the losses that the probabilities expect",
+    "circuit_record": "0.08 +- 0.10 of 650 visits: 15.75 of the 27.70 of the sheet is the one reading that the limit of danger asks of every visit",
 }
 PLAYED_FAMILIES = FAMILIES if VISITS >= 1000 else FAMILIES[:1]
+EACH = PLAYED if VISITS >= 1000 else 6  #: visits of each family where all are taken together
+
+
+class Spent(NamedTuple):
+    """What was spent on each visit beyond the act that a person who knew the fault would have chosen: tests, and acts that were not the best."""
+
+    ours: np.ndarray
+    theirs: np.ndarray
+    danger: np.ndarray  #: to life, left by our act
+
+
+@lru_cache(maxsize=None)
+def spent(name: str, how_many: int) -> Spent:
+    ours, theirs, danger = [], [], []
+    for k in range(len(GIVEN[name])):
+        a, b, known = both_ways(name, k, max(how_many // len(GIVEN[name]), 1))
+        ours += [x.cost + x.loss - best for x, best in zip(a, known)]
+        theirs += [x.cost + x.loss - best for x, best in zip(b, known)]
+        danger += [x.danger for x in a]
+    return Spent(np.array(ours), np.array(theirs), np.array(danger))
+
+
+def together(families: list[tuple[np.ndarray, np.ndarray]], least: float | None = None) -> tuple[float, float]:
+    """All families, one visit of each: what was spent by the advice as part of what was by the sheet, and its standard deviation.
+
+    The same visits both ways, so the differences count and not what visits differ by. `least`: about this ratio rather than the one found.
+    """
+    whole = sum(y.mean() for _, y in families)
+    ratio = sum(x.mean() for x, _ in families) / whole
+    about = ratio if least is None else least
+    return ratio, math.sqrt(sum(float(np.var(x - about * y, ddof=1)) / len(x) for x, y in families)) / whole
 
 
 @pytest.mark.parametrize("name", [pytest.param(f, marks=pytest.mark.xfail(reason=DEARER[f], strict=False)) if f in DEARER else f for f in PLAYED_FAMILIES])
 def test_cheaper_than_a_checklist(name: str) -> None:
-    """What is spent beyond the act that a person who knew the fault would have chosen: tests, and acts that were not the best."""
-    ours, theirs = [], []
-    for k in range(len(GIVEN[name])):
-        a, b, known = both_ways(name, k, max(PLAYED // len(GIVEN[name]), 8))
-        ours += [x.cost + x.loss - best for x, best in zip(a, known)]
-        theirs += [x.cost + x.loss - best for x, best in zip(b, known)]
-        assert np.mean([x.danger for x in a]) <= COSTS["danger_limit"] + 4 * math.sqrt(COSTS["danger_limit"] / len(a))
-    x, y = np.array(ours), np.array(theirs)
+    x, y, danger = spent(name, max(PLAYED, 8))
+    assert danger.mean() <= COSTS["danger_limit"] + 4 * math.sqrt(COSTS["danger_limit"] / len(danger))
     # at least a fifth cheaper: the mean of ours - 0.8 of theirs is below 0, but for what chance does to the mean of so many visits
     less = x - 0.8 * y
     assert less.mean() < 3.1 * less.std() / math.sqrt(len(less)), (x.mean(), y.mean())
+
+
+def test_all_families_together_are_cheaper_by_a_fifth() -> None:
+    """None is left out, also those that are not shown to be cheaper by themselves."""
+    ratio, sd = together([spent(name, EACH)[:2] for name in FAMILIES], 0.8)
+    assert ratio < 0.8 + 3.1 * sd, (ratio, sd)
+    assert ratio < 1, "dearer than the sheet"
 
 
 @pytest.mark.parametrize("name", FAMILIES)
@@ -545,6 +577,7 @@ def played_lot(name: str, which: int) -> dict[str, np.ndarray]:
 
 def cost_table(names: list[str], where: Path) -> None:
     print("money beyond the act that fits the fault best: tests + acts that were not it; against the sheet of proof.CHECKLISTS")
+    all_of: list[tuple[np.ndarray, np.ndarray]] = []
     print("family              n  planner (tests, right, danger)      checklist (tests, right, danger)      cheaper by  least (2 sd)")
     for name in names:
         of = kept(name, where)
@@ -553,10 +586,14 @@ def cost_table(names: list[str], where: Path) -> None:
             continue
         a, b, known = of["ours"], of["theirs"], of["known"]
         x, y = a[:, 0] + a[:, 1] - known, b[:, 0] + b[:, 1] - known
-        ratio, n = x.mean() / y.mean(), len(x)
-        sd = float(np.std(x - ratio * y) / y.mean() / math.sqrt(n))  # of a ratio of two means of the same visits
+        all_of.append((x, y))
+        (ratio, sd), n = together(all_of[-1:]), len(x)
         f = lambda m, t: f"{t.mean():7.2f} ({m[:, 3].mean():4.1f}, {m[:, 4].mean():.3f}, {m[:, 2].mean():.4f})"  # noqa: E731
         print(f"{name:16} {n:5}  {f(a, x):34}  {f(b, y):36}  {1 - ratio:.3f}±{sd:.3f}  {1 - ratio - 2 * sd:.3f}", flush=True)
+    if all_of:
+        ratio, sd = together(all_of)
+        ours, theirs = (sum(float(one[way].mean()) for one in all_of) for way in (0, 1))
+        print(f"{'one of each':16} {sum(len(x) for x, _ in all_of):5}  {ours:7.2f} {'':26}  {theirs:7.2f} {'':28}  {1 - ratio:.3f}±{sd:.3f}  {1 - ratio - 2 * sd:.3f}")
 
 
 def table(names: list[str], where: Path) -> None:
