@@ -14,9 +14,16 @@ def steps(progress: bool | Callable[[int], None], count: int) -> Callable[[int],
     if not progress:
         return None
 
+    last = ""
+
     def bar(done: int) -> None:
+        nonlocal last
         part = done / count if count else 1.0
-        sys.stderr.write(f"\r{'#' * round(40 * part):<40} {100 * part:3.0f} %" + ("\n" if done >= count else ""))
+        line = f"\r{'#' * round(40 * part):<40} {100 * part:3.0f} %" + ("\n" if done >= count else "")
+        if line == last:
+            return  # it shows that already
+        last = line
+        sys.stderr.write(line)
         sys.stderr.flush()
 
     return bar
