@@ -158,14 +158,20 @@ def explained(a: Document) -> str:
 
 
 def _foretold(read: list[Document]) -> str:
-    """A table of readings beside what a hypothesis foretells, with the distance in standard uncertainties."""
-    head = "".join(f'<th scope="col">{c}</th>' for c in ("Reading", "Read", "Foretold", "Apart, in standard uncertainties"))
+    """A table of readings beside what a hypothesis foretells: where 95 % of such readings lie, and where this one does, or how likely it is."""
+    head = "".join(f'<th scope="col">{c}</th>' for c in ("Reading", "Read", "Foretold, with 95 %", "Apart, in standard uncertainties"))
     rows = []
     for r in read:
-        z = r.get("z")
+        z, chance, unit = r.get("z"), r.get("chance"), r.get("unit") or ""
         apart = f"{_number(abs(z), digits=2)} {'above' if z > 0 else 'below'}" if _is_number(z) and z != 0 else "0" if z == 0 else "–"
-        cells = (escape(str(r.get("what") or r.get("id") or "")), _value(r.get("read"), r), _value(r.get("predicted"), r), apart)
-        rows.append("<tr>" + "".join(f"<td>{c}</td>" for c in cells) + "</tr>")
+        if not _is_number(z) and _is_number(chance):
+            apart = f"{_number(100 * chance, digits=2)} % likely"
+        said = _value_said({"value": r["read"], "unit": unit, "state": r.get("state")}) if _is_number(r.get("read")) else str(r.get("read") or "–")
+        told = _quantity(r["predicted"], unit, digits=3) if _is_number(r.get("predicted")) else "–"
+        if _is_number(r.get("low")) and _is_number(r.get("high")):
+            told += f", {_quantity(r['low'], unit, digits=3)} to {_quantity(r['high'], unit, digits=3)}"
+        cells = (str(r.get("what") or r.get("id") or ""), said, told, apart)
+        rows.append("<tr>" + "".join(f"<td>{escape(c)}</td>" for c in cells) + "</tr>")
     return f'<table class="numbers"><thead><tr>{head}</tr></thead><tbody>{"".join(rows)}</tbody></table>'
 
 
@@ -180,10 +186,6 @@ def _told(r: Any) -> str:
     said = _quantity(value, unit) if _is_number(value) else str(r.get("outcome") or "") or state.replace("_", " ")
     said = {"above": f"more than {said}", "below": f"less than {said}"}.get(state, said)
     return ": ".join(x for x in (words + space + which, said) if x)
-
-
-def _value(x: Any, r: Document) -> str:
-    return escape(_quantity(x, r.get("unit") or "")) if _is_number(x) else escape(str(x if x is not None else "–"))
 
 
 _UNITS = (

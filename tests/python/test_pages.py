@@ -701,10 +701,10 @@ def test_each_reader_has_a_caution_of_their_own():
 
 
 PREDICTED = [  # z by hand: (116.4 - 117.0) / 0.6, (48.0 - 52.5) / 1.5, (0.41 - 0.38) / 0.004, and a reading that has no such distance
-    {"what": "element", "read": 116.4, "predicted": 117.0, "unit": "Ω", "z": -1.0},
+    {"what": "element", "read": 116.4, "predicted": 117.0, "unit": "Ω", "z": -1.0, "low": 115.8, "high": 118.2},
     {"what": "after 20 minutes", "read": 48.0, "predicted": 52.5, "unit": "°C", "z": -3.0},
     {"what": "supply cable", "read": 0.41, "predicted": 0.38, "unit": "Ω", "z": 7.5},
-    {"what": "insulation", "read": "more than 999", "predicted": None, "unit": "MΩ", "z": None},
+    {"what": "insulation", "read": 999.0, "state": "above", "predicted": None, "unit": "MΩ", "z": None, "chance": 0.43},
 ]
 
 
@@ -721,7 +721,7 @@ def test_what_was_read_beside_what_was_foretold():
     table = source[source.index('<table class="numbers">') :].partition("</table>")[0]
     cells = [Page(row).said for row in re.findall("<tr>(.*?)</tr>", table)[1:]]
     assert len(cells) == 4
-    for cell, words in zip(cells, (("116.4 Ω", "117 Ω", "1 below"), ("48 °C", "52.5 °C", "3 below"), ("0.41 Ω", "0.38 Ω", "7.5 above"), ("more than 999", "–"))):
+    for cell, words in zip(cells, (("116.4 Ω", "117 Ω, 116 Ω to 118 Ω", "1 below"), ("48 °C", "52.5 °C", "3 below"), ("0.41 Ω", "0.38 Ω", "7.5 above"), ("more than 999 MΩ", "–", "43 % likely"))):
         for w in words:
             assert w.replace(" ", "") in re.sub(r"\s", "", cell), (cell, w)
     assert "Dots in the striped part are as foretold: 1 of 3." in Page(source).said
