@@ -119,6 +119,33 @@ TEST_CASE("next test: danger comes before money") {
   }
 }
 
+TEST_CASE("next test: where isolating does not end the danger, the act that leaves least of it is advised") {
+  // h1 (0.95 of 0.95): deadly, and isolating does not end it; h2 (0.04 of 0.95): deadly, and isolating ends it. No test is left.
+  small_case c;
+  c.tests.push_back({"t", "t", 0.0, 0.0, {"a"}});
+  for (const double prior : {0.01, 0.95, 0.04}) {
+    hypothesis one;
+    one.id = "h" + std::to_string(c.hypotheses.size());
+    one.prior = prior;
+    if (one.id != "h0") one.danger = danger::life;
+    c.hypotheses.push_back(one);
+    c.stakes.push_back({one.id != "h0"});
+  }
+  c.stakes[1].isolation_ends_danger = false;
+  c.acts = {{"isolate", "", 0.0, 5.0, {}, true}, {"leave"}, {"mend 1", "", 100.0, 60.0, {"h1"}}, {"mend 2", "", 1.0, 5.0, {"h2"}}};
+  explanations engine(c.tests, c.hypotheses);
+  engine.explain({});
+  planner p(engine, c.works, c.acts, c.stakes);
+  const auto n = p.plan(engine, {}, {}, {});
+  CHECK(c.acts[n.act].id == "mend 1");
+  for (const auto& v : n.acts) {
+    CAPTURE(c.acts[v.act].id);
+    CHECK(v.allowed == (c.acts[v.act].id == "isolate" || c.acts[v.act].id == "mend 1"));
+    if (c.acts[v.act].id == "isolate") CHECK(v.danger_left == doctest::Approx(0.95 * 0.95));
+    if (c.acts[v.act].id == "mend 1") CHECK(v.danger_left == doctest::Approx(0.95 * 0.04));
+  }
+}
+
 TEST_CASE("next test: no live test while a dead one tells, and conditions in their order") {
   const std::vector<test> tests{{"dead", "", 0.0, 0.0, {"good", "bad"}}, {"live", "", 0.0, 0.0, {"good", "bad"}}};
   std::vector<hypothesis> list(2);

@@ -93,7 +93,7 @@ struct act_value {
   double expected_loss = 0.0;          ///< money, with what faults left cost, without the price of danger
   double danger_left = 0.0;            ///< probability of a danger to life that it leaves
   double best_probability = 0.0;       ///< that no other act would have been better, were everything known
-  bool allowed = true;                 ///< isolating, or: danger left up to the limit, and the readings not left unexplained
+  bool allowed = true;                 ///< isolating, or: danger left up to the limit (or less than any other act where isolating leaves more), and the readings not left unexplained
 };
 enum class advice : unsigned char { test, must_test, act, nothing_left };
 struct next_step {
@@ -553,9 +553,16 @@ inline next_step planner::plan(explanations& engine, const std::set<std::string>
       v.danger_left += weight[h] * danger_[a * count_ + h];
       if (loss_[a * count_ + h] <= best_of_[h] + 1e-9 * (1.0 + best_of_[h])) v.best_probability += weight[h];
     }
-    v.allowed = acts_[a].isolates || (v.danger_left <= costs_.danger_limit && weight.back() <= costs_.unlisted_limit);
     out.acts.push_back(v);
   }
+  // a danger that isolating does not end (a neutral that another circuit keeps live): isolating is then not the act that leaves least
+  double least = detail::infinite, isolated = detail::infinite;
+  for (const auto& v : out.acts) {
+    least = std::min(least, v.danger_left);
+    if (acts_[v.act].isolates) isolated = std::min(isolated, v.danger_left);
+  }
+  const double bearable = isolated > costs_.danger_limit && least < isolated ? std::max(costs_.danger_limit, least) : costs_.danger_limit;
+  for (auto& v : out.acts) v.allowed = acts_[v.act].isolates || (v.danger_left <= bearable && weight.back() <= costs_.unlisted_limit);
   std::stable_sort(out.acts.begin(), out.acts.end(), [&](const act_value& a, const act_value& b) {
     if (a.allowed != b.allowed) return a.allowed;
     const double la = a.expected_loss + price_ * a.danger_left, lb = b.expected_loss + price_ * b.danger_left;
