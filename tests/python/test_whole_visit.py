@@ -140,6 +140,22 @@ def test_a_formula_among_the_calculations_takes_readings_and_shows_its_steps():
     assert f["outcome"] == "undecided" and "temperature_c" in f["plain"]
 
 
+def test_each_reading_stands_beside_what_the_others_let_expect():
+    # one reading alone: the middle is that of the element as rated, 230² / 600 + 0.1 Ω, and 95 % lie evenly about it
+    s = makegood.Session("heating_element", {"power_w": 600})
+    s.read("element_ohm", {"value": 84.1, "accuracy": {"standard_uncertainty": 0.5}})
+    (r,) = s.next()["predicted"]
+    sound = 230**2 / 600 + 0.1
+    assert s.next()["hypotheses"][0]["id"] == "sound" and r["predicted"] == pytest.approx(sound, abs=0.01) and r["read"] == 84.1
+    assert (r["low"] + r["high"]) / 2 == pytest.approx(sound, abs=0.01)
+    assert r["z"] == pytest.approx((84.1 - sound) / ((r["high"] - r["low"]) / 2 / 1.959964), rel=0.01)  # a normal distribution
+    # read twice with an instrument of 0.5 Ω: what the first lets expect of the second lies near the first
+    s.read("element_ohm", {"value": 84.3, "accuracy": {"standard_uncertainty": 0.5}})
+    first, second = s.next()["predicted"]
+    assert abs(second["predicted"] - 84.1) < 0.5 < sound - 84.1 and abs(second["z"]) < 1 and first["predicted"] > r["low"]
+    assert second["high"] - second["low"] < r["high"] - r["low"]
+
+
 def test_a_slip_in_the_name_of_an_accuracy_is_no_reading_without_doubt():
     inputs = {"temperature_c": {"value": 20, "accuracy": {"limits": 0.5}}, "relative_humidity_percent": 50}
     (f,) = of(assess(visit(calculations=[{"id": "dew", "call": "air.dew_point", "inputs": inputs}])), "calculations[0]")
